@@ -1,0 +1,2 @@
+/** Findings as data, and how they are printed. */
+package org.ricasso.dsl.diagnostics;

@@ -1,0 +1,2 @@
+/** Texts and places in them. */
+package org.ricasso.dsl.source;

@@ -1,0 +1,76 @@
+package org.ricasso.shared.calculation;
+
+import java.util.List;
+import org.ricasso.shared.quantity.Interval;
+import org.ricasso.shared.quantity.Measure;
+
+/**
+ * A calculation that the language can call by name: a pure function on numbers in coherent units (metres, kilograms,
+ * seconds, kelvins, radians; HRC for hardness; plain fractions for percentages).
+ *
+ * @param name the name in the language, such as {@code flank-thickness}
+ * @param title one line: what it gives
+ * @param arguments the arguments in order
+ * @param result what the result measures
+ * @param source where the formula comes from, with its confidence
+ * @param function the function itself; called only with arguments inside their ranges
+ * @param bands the interval form, required when an argument is {@link Sense#NEITHER}, else {@code null}: the form then
+ *     follows from the senses
+ */
+public record Calculation(String name, String title, List<Argument> arguments, Measure result, String source,
+        Function function, Bands bands) {
+
+    /** @throws IllegalArgumentException if an argument neither rises nor falls and no interval form is given */
+    public Calculation {
+        arguments = List.copyOf(arguments);
+        if (bands == null && arguments.stream().anyMatch(a -> a.sense() == Sense.NEITHER)) {
+            throw new IllegalArgumentException(name + ": an argument that neither rises nor falls needs an interval form");
+        }
+    }
+
+    /** The value for single numbers. */
+    @FunctionalInterface
+    public interface Function {
+        /** @throws IllegalArgumentException if the numbers are outside what the formula holds for; the message says so */
+        double of(double[] arguments);
+    }
+
+    /** A band that holds the function's value for every point of the arguments' bands. */
+    @FunctionalInterface
+    public interface Bands {
+        Interval of(Interval[] arguments);
+    }
+
+    /** How the result moves when the argument grows. */
+    public enum Sense { RISES, FALLS, NEITHER }
+
+    /**
+     * One argument.
+     *
+     * @param name its name for calls by name
+     * @param measure what it measures
+     * @param sense how the result moves with it
+     * @param least the least value the formula holds for, coherent units
+     * @param most the greatest value the formula holds for, coherent units
+     */
+    public record Argument(String name, Measure measure, Sense sense, double least, double most) {}
+
+    /**
+     * The band of results for bands of arguments.
+     *
+     * @throws IllegalArgumentException if the function refuses; the message says why
+     */
+    public Interval over(Interval[] values) {
+        if (bands != null) {
+            return bands.of(values);
+        }
+        double[] low = new double[values.length];
+        double[] high = new double[values.length];
+        for (int i = 0; i < values.length; i++) {
+            boolean rises = arguments.get(i).sense() == Sense.RISES;
+            low[i] = rises ? values[i].least() : values[i].most();
+            high[i] = rises ? values[i].most() : values[i].least();
+        }
+        return Interval.between(function.of(low), function.of(high));
+    }
+}

@@ -1,0 +1,71 @@
+package org.ricasso.shared.quantity;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Quantities as text: the digits as written, or computed values rounded outward so that a band never looks tighter. */
+public final class QuantityFormat {
+    private QuantityFormat() {}
+
+    /** As written, else the aim: {@code 180 ± 5 °C}, {@code 56.2..57.1 HRC}, {@code max 0.4 µm}, {@code 2.4 mm}. */
+    public static String show(Quantity quantity) {
+        return quantity.shown().written() != null ? quantity.shown().written() : aim(quantity);
+    }
+
+    /** The aim as a computed value. */
+    public static String aim(Quantity quantity) {
+        return band(quantity, quantity.aim());
+    }
+
+    /** The reach as a computed value. */
+    public static String reach(Quantity quantity) {
+        return band(quantity, quantity.reach());
+    }
+
+    /** One coherent number in the quantity's unit, rounded to its decimals. */
+    public static String number(Quantity quantity, double coherent) {
+        return withUnit(round(quantity, coherent, RoundingMode.HALF_EVEN), quantity.shown().unit());
+    }
+
+    /** Some band of the quantity's measure, in its unit. */
+    public static String band(Quantity quantity, Interval band) {
+        Unit unit = quantity.shown().unit();
+        if (band.isSingle()) {
+            return withUnit(round(quantity, band.least(), RoundingMode.HALF_EVEN), unit);
+        }
+        if (band.most() == Double.POSITIVE_INFINITY) {
+            return band.least() == Double.NEGATIVE_INFINITY ? withUnit("any", unit)
+                    : withUnit("min " + round(quantity, band.least(), RoundingMode.FLOOR), unit);
+        }
+        if (band.least() == Double.NEGATIVE_INFINITY) {
+            return withUnit("max " + round(quantity, band.most(), RoundingMode.CEILING), unit);
+        }
+        String least = round(quantity, band.least(), RoundingMode.FLOOR);
+        String most = round(quantity, band.most(), RoundingMode.CEILING);
+        return withUnit(least.equals(most) ? least : least + ".." + most, unit);
+    }
+
+    private static String round(Quantity quantity, double coherent, RoundingMode mode) {
+        double value = quantity.shown().unit().fromCoherent(coherent, quantity.measure().point());
+        // nine digits first: 0.30000000000000004 must not be rounded up to 0.31
+        BigDecimal nine = new BigDecimal(value).round(new java.math.MathContext(9, RoundingMode.HALF_EVEN));
+        BigDecimal result = nine.setScale(quantity.shown().decimals(), mode);
+        if (result.signum() == 0) {
+            result = result.abs();
+        }
+        return trimmed(result);
+    }
+
+    /** No trailing zeros beyond one decimal: 2.80 is kept as 2.8, 56.0 as 56.0. */
+    private static String trimmed(BigDecimal value) {
+        if (value.scale() <= 1) {
+            return value.toPlainString();
+        }
+        BigDecimal stripped = value.stripTrailingZeros();
+        return (stripped.scale() < 1 ? stripped.setScale(1) : stripped).toPlainString();
+    }
+
+    private static String withUnit(String number, Unit unit) {
+        return unit.sign().isEmpty() ? number : number + " " + unit.sign();
+    }
+}
