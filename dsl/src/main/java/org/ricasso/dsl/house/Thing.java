@@ -1,0 +1,101 @@
+package org.ricasso.dsl.house;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.source.Span;
+
+/**
+ * A thing of a kind, with its entries resolved: inherited ones taken over, defaults filled in.
+ *
+ * <p>Things refer to each other, so entries are filled in once, after all things are known, and never changed after.
+ */
+public final class Thing {
+    private final String kind;
+    private final String name;
+    private final String title;
+    private final Span span;
+    private Map<String, Value> entries = Map.of();
+    private Map<String, Place> places = Map.of();
+
+    public Thing(String kind, String name, String title, Span span) {
+        this.kind = kind;
+        this.name = name;
+        this.title = title;
+        this.span = span;
+    }
+
+    /** Sets the entries; called once by the loader. */
+    void fill(Map<String, Value> resolved, Map<String, Place> where) {
+        entries = Collections.unmodifiableMap(new LinkedHashMap<>(resolved));
+        places = Collections.unmodifiableMap(new LinkedHashMap<>(where));
+    }
+
+    public String kind() {
+        return kind;
+    }
+
+    public String name() {
+        return name;
+    }
+
+    /** Its title, or its name where none is written. */
+    public String title() {
+        return title;
+    }
+
+    /** Where it is declared. */
+    public Span span() {
+        return span;
+    }
+
+    /** Whether it came with the tool. */
+    public boolean shipped() {
+        return span.file().shipped();
+    }
+
+    /** Its entries in the order of the kind; a block is {@link Value.Entries}, a missing optional one is absent. */
+    public Map<String, Value> entries() {
+        return entries;
+    }
+
+    /** The places of written entries by dotted path; defaults have none. */
+    public Map<String, Place> places() {
+        return places;
+    }
+
+    /** The value at a dotted path, or {@link Value.Absent}. */
+    public Value at(String path) {
+        Map<String, Value> level = entries;
+        int start = 0;
+        while (true) {
+            int dot = path.indexOf('.', start);
+            Value value = level.get(dot < 0 ? path.substring(start) : path.substring(start, dot));
+            if (value == null) {
+                return new Value.Absent(path);
+            }
+            if (dot < 0) {
+                return value;
+            }
+            if (!(value instanceof Value.Entries block)) {
+                return new Value.Absent(path);
+            }
+            level = block.entries();
+            start = dot + 1;
+        }
+    }
+
+    /**
+     * Where an entry stands.
+     *
+     * @param value the value as written
+     * @param inheritedAt the {@code like} of the thing that inherits it, or {@code null} where it is written
+     */
+    public record Place(Span value, Span inheritedAt) {}
+
+    @Override
+    public String toString() {
+        return kind + " " + name;
+    }
+}

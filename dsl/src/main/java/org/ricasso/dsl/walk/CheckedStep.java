@@ -1,0 +1,77 @@
+package org.ricasso.dsl.walk;
+
+import java.util.List;
+import java.util.Map;
+import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.house.Thing;
+import org.ricasso.dsl.source.Span;
+
+/**
+ * A step after the walk: all that its page needs.
+ *
+ * @param number its number
+ * @param operation the operation's name
+ * @param title the operation's title
+ * @param purpose the operation's purpose
+ * @param works the title of the part it works, or of the whole piece
+ * @param attributes the operation's other attributes (cautions and the like), in the vocabulary's order
+ * @param centre the work centre, or {@code null}
+ * @param settings what the step takes
+ * @param arrival what the piece must be like
+ * @param instruct the work, line by line, settings filled in
+ * @param measured what is measured
+ * @param handOver what the step changes
+ * @param setUp time to set up in seconds at least, or NaN where not stated
+ * @param run the time a step takes as written and computed, or {@code null}
+ * @param span the step's head in the text
+ */
+public record CheckedStep(int number, String operation, String title, String purpose, String works,
+        Map<String, Value> attributes, Thing centre, List<Setting> settings, List<Arrival> arrival,
+        List<String> instruct, List<Measured> measured, List<HandOver> handOver, double setUp, Value run, Span span) {
+    public CheckedStep {
+        attributes = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(attributes));
+        settings = List.copyOf(settings);
+        arrival = List.copyOf(arrival);
+        instruct = List.copyOf(instruct);
+        measured = List.copyOf(measured);
+        handOver = List.copyOf(handOver);
+    }
+
+    /** A setting. {@code byDefault}: it was not written, the vocabulary's default stands. */
+    public record Setting(String name, Value value, boolean byDefault) {}
+
+    /**
+     * A condition on the piece that arrives.
+     *
+     * @param path the property, such as {@code blade.structure}
+     * @param name the property's own name
+     * @param condition what is asked, as text
+     * @param complaint what happens otherwise
+     * @param found what the route says the piece is
+     * @param since for a {@linkplain #isDuty() duty}, the number of the step that started the clock, else 0
+     */
+    public record Arrival(String path, String name, String condition, String complaint, Value found, int since) {
+        /** Whether the route cannot prove it, so that a time must be written down. */
+        public boolean isDuty() {
+            return since > 0;
+        }
+    }
+
+    /**
+     * A measurement.
+     *
+     * @param path the property
+     * @param name its own name
+     * @param limit the limit it is judged by, as a value
+     * @param characteristic whether the product specifies it; else it is an in-process characteristic
+     * @param entries gauge, sample, reaction and whatever else kind measurement declares
+     */
+    public record Measured(String path, String name, Value limit, boolean characteristic, Map<String, Value> entries) {
+        public Measured {
+            entries = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(entries));
+        }
+    }
+
+    /** A property that the step leaves changed. */
+    public record HandOver(String path, String name, Value value) {}
+}
