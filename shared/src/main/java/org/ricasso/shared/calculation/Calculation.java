@@ -1,6 +1,7 @@
 package org.ricasso.shared.calculation;
 
 import java.util.List;
+import java.util.OptionalInt;
 import org.ricasso.shared.quantity.Interval;
 import org.ricasso.shared.quantity.Measure;
 
@@ -53,14 +54,50 @@ public record Calculation(String name, String title, List<Argument> arguments, M
      * @param least the least value the formula holds for, coherent units
      * @param most the greatest value the formula holds for, coherent units
      */
-    public record Argument(String name, Measure measure, Sense sense, double least, double most) {}
+    public record Argument(String name, Measure measure, Sense sense, double least, double most) {
+
+        /** The values the formula holds for. */
+        public Interval range() {
+            return new Interval(least, most);
+        }
+    }
+
+    /** The place of the first argument whose band is not inside what the formula holds for; empty if all are. */
+    public OptionalInt outside(Interval[] values) {
+        for (int i = 0; i < values.length; i++) {
+            if (!values[i].isInside(arguments.get(i).range())) {
+                return OptionalInt.of(i);
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    /**
+     * The value for single numbers.
+     *
+     * @throws IllegalArgumentException as {@link #over}
+     */
+    public double at(double... values) {
+        Interval[] singles = new Interval[values.length];
+        for (int i = 0; i < values.length; i++) {
+            singles[i] = Interval.of(values[i]);
+        }
+        Interval[] inside = inside(singles);
+        double[] clamped = new double[values.length];
+        for (int i = 0; i < values.length; i++) {
+            clamped[i] = inside[i].least();
+        }
+        return function.of(clamped);
+    }
 
     /**
      * The band of results for bands of arguments.
      *
-     * @throws IllegalArgumentException if the function refuses; the message says why
+     * @throws IllegalArgumentException if a band reaches outside its argument's range, or the function refuses; the
+     *     message says why and gives the range in coherent units
      */
-    public Interval over(Interval[] values) {
+    public Interval over(Interval[] given) {
+        Interval[] values = inside(given);
         if (bands != null) {
             return bands.of(values);
         }
@@ -72,5 +109,21 @@ public record Calculation(String name, String title, List<Argument> arguments, M
             high[i] = rises ? values[i].most() : values[i].least();
         }
         return Interval.between(function.of(low), function.of(high));
+    }
+
+    /** The bands, those inside at nine digits made inside to the last: no function sees a number outside its range. */
+    private Interval[] inside(Interval[] values) {
+        if (values.length != arguments.size()) {
+            throw new IllegalArgumentException(name + " takes " + arguments.size() + " arguments");
+        }
+        outside(values).ifPresent(i -> {
+            Argument argument = arguments.get(i);
+            throw Refusal.outside(argument.name(), values[i], argument.range(), argument.measure().dimension());
+        });
+        Interval[] result = new Interval[values.length];
+        for (int i = 0; i < values.length; i++) {
+            result[i] = values[i].clampedTo(arguments.get(i).range());
+        }
+        return result;
     }
 }

@@ -36,7 +36,11 @@ public record Interval(double least, double most) {
         return !Double.isInfinite(least) && !Double.isInfinite(most);
     }
 
+    /** Half way between the ends; of everything, zero. */
     public double middle() {
+        if (equals(EVERYTHING)) {
+            return 0;
+        }
         return least == most ? least : (least + most) / 2;
     }
 
@@ -66,7 +70,13 @@ public record Interval(double least, double most) {
         if (other.least <= 0 && other.most >= 0) {
             throw new ArithmeticException("division by an interval that holds zero");
         }
-        return corners(least / other.least, least / other.most, most / other.least, most / other.most);
+        return corners(quotient(least, other.least), quotient(least, other.most),
+                quotient(most, other.least), quotient(most, other.most));
+    }
+
+    /** Two infinite ends divide to anything of one sign; the other corners already reach from zero to infinity. */
+    private static double quotient(double a, double b) {
+        return Double.isInfinite(a) && Double.isInfinite(b) ? 0 : a / b;
     }
 
     private static double product(double a, double b) {

@@ -1,10 +1,13 @@
 package org.ricasso.shared.quantity;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Quantities as text: the digits as written, or computed values rounded outward so that a band never looks tighter. */
 public final class QuantityFormat {
+    private static final MathContext NINE_DIGITS = new MathContext(9, RoundingMode.HALF_EVEN);
+
     private QuantityFormat() {}
 
     /** As written, else the aim: {@code 180 ± 5 °C}, {@code 56.2..57.1 HRC}, {@code max 0.4 µm}, {@code 2.4 mm}. */
@@ -46,10 +49,14 @@ public final class QuantityFormat {
     }
 
     private static String round(Quantity quantity, double coherent, RoundingMode mode) {
+        if (Double.isInfinite(coherent)) {
+            return coherent > 0 ? "∞" : "-∞";
+        }
+        int decimals = quantity.shown().decimals();
         double value = quantity.shown().unit().fromCoherent(coherent, quantity.measure().point());
-        // nine digits first: 0.30000000000000004 must not be rounded up to 0.31
-        BigDecimal nine = new BigDecimal(value).round(new java.math.MathContext(9, RoundingMode.HALF_EVEN));
-        BigDecimal result = nine.setScale(quantity.shown().decimals(), mode);
+        // to nearest first: neither 0.30000000000000004 nor the 5E-14 °C that an offset leaves of 0 °C is rounded up
+        BigDecimal near = new BigDecimal(value).round(NINE_DIGITS).setScale(decimals + 6, RoundingMode.HALF_EVEN);
+        BigDecimal result = near.setScale(decimals, mode);
         if (result.signum() == 0) {
             result = result.abs();
         }

@@ -11,7 +11,8 @@ import java.util.TreeMap;
 
 /**
  * The units that a text may use, by sign. Compound units (<code>N/mm²</code>, <code>g/cm^3</code>,
- * <code>kg·m/s²</code>) are read from their parts. Immutable once built; look-ups are safe from several threads.
+ * <code>kg·m/s²</code>, <code>W/m²·K</code>, <code>1/min</code>) are read from their parts; all behind the first
+ * stroke stands below it. Immutable once built; look-ups are safe from several threads.
  */
 public final class UnitTable {
     private final Map<String, Unit> units;
@@ -40,7 +41,11 @@ public final class UnitTable {
         if (unit != null) {
             return unit;
         }
-        return dimension.isNumber() ? Unit.NONE : Unit.of(dimension.toString(), dimension, 1, 3);
+        if (dimension.isNumber()) {
+            return Unit.NONE;
+        }
+        Unit coherent = units.get(dimension.toString());
+        return coherent != null ? coherent : Unit.of(dimension.toString(), dimension, 1, 3);
     }
 
     /** All declared units in the order of their signs. */
@@ -81,7 +86,8 @@ public final class UnitTable {
                 power = part.charAt(part.length() - 1) - '0';
                 part = part.substring(0, part.length() - 2);
             }
-            Unit unit = units.get(part);
+            // 1/min, 1/K: nothing above the stroke
+            Unit unit = part.equals("1") && start == 0 && power == 1 && i < sign.length() ? Unit.NONE : units.get(part);
             if (unit == null || power < 1 || power > 9) {
                 return Optional.empty();
             }
@@ -89,7 +95,8 @@ public final class UnitTable {
             factor = sense > 0 ? factor * StrictMath.pow(unit.factor(), power)
                     : factor / StrictMath.pow(unit.factor(), power);
             if (i < sign.length()) {
-                sense = sign.charAt(i) == '/' ? -1 : 1;
+                // as the trade writes it, all behind the first stroke stands below: W/m²·K is W/(m²·K)
+                sense = sign.charAt(i) == '/' ? -1 : sense;
                 start = i + 1;
             }
             parts++;

@@ -1,0 +1,2 @@
+/** Forging: stock, upsetting and press loads. */
+package org.ricasso.shared.forging;

@@ -1,0 +1,2 @@
+/** Grinding with wheels and belts. */
+package org.ricasso.shared.grinding;

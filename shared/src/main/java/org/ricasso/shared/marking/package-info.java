@@ -1,0 +1,2 @@
+/** Marking by electrolysis and laser. */
+package org.ricasso.shared.marking;

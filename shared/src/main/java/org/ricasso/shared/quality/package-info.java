@@ -1,0 +1,2 @@
+/** Inspection: hardness tests and what a sample can find. */
+package org.ricasso.shared.quality;
