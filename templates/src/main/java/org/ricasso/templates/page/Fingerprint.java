@@ -1,0 +1,63 @@
+package org.ricasso.templates.page;
+
+import java.lang.reflect.RecordComponent;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+
+/**
+ * Fingerprints of what a page says: the first twelve digits of a SHA-256 over its view model in a canonical form. A
+ * change of the layout alone does not change it.
+ */
+final class Fingerprint {
+    private static final int DIGITS = 12;
+
+    private Fingerprint() {}
+
+    /** The fingerprint of a view model: a record of texts, truths, lists and further such records. */
+    static String of(Record model) {
+        StringBuilder canonical = new StringBuilder();
+        write(canonical, model);
+        return ofText(canonical.toString());
+    }
+
+    static String ofText(String text) {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(digest).substring(0, DIGITS);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+
+    /** Lengths stand before texts and lists, so that no two contents share a form. */
+    private static void write(StringBuilder to, Object value) {
+        if (value instanceof String text) {
+            to.append('s').append(text.length()).append(':').append(text);
+        } else if (value instanceof Boolean truth) {
+            to.append(truth ? 't' : 'f');
+        } else if (value instanceof List<?> list) {
+            to.append('l').append(list.size()).append(':');
+            list.forEach(element -> write(to, element));
+        } else if (value instanceof Record inner) {
+            RecordComponent[] components = inner.getClass().getRecordComponents();
+            to.append('r').append(inner.getClass().getSimpleName()).append(components.length).append(':');
+            for (RecordComponent component : components) {
+                to.append(component.getName()).append('=');
+                write(to, read(inner, component));
+            }
+        } else {
+            throw new IllegalArgumentException("a view model holds texts, truths, lists and records, not " + value);
+        }
+    }
+
+    private static Object read(Record record, RecordComponent component) {
+        try {
+            return component.getAccessor().invoke(record);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("the view models are public records", e);
+        }
+    }
+}

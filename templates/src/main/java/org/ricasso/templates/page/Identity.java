@@ -1,0 +1,34 @@
+package org.ricasso.templates.page;
+
+import org.ricasso.dsl.evaluate.Shows;
+import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.house.Thing;
+
+/**
+ * Whose sheet it is and whether it may be worked from.
+ *
+ * @param house the house's title
+ * @param model the product's number, or its name where it has none
+ * @param title the product's title
+ * @param revision its revision, or empty where the vocabulary has none
+ * @param status the status in words
+ * @param draft whether nobody has released it
+ */
+public record Identity(String house, String model, String title, String revision, String status, boolean draft) {
+
+    static Identity of(String house, Thing product) {
+        String number = written(product, KnownEntries.NUMBER);
+        String model = number.isEmpty() ? product.name() : number;
+        boolean has = product.entries().containsKey(KnownEntries.RELEASED);
+        String released = written(product, KnownEntries.RELEASED);
+        String status = !has ? "Status not stated"
+                : released.isEmpty() ? "DRAFT, not released" : "Released " + released;
+        return new Identity(house, model, product.title(), written(product, KnownEntries.REVISION), status,
+                has && released.isEmpty());
+    }
+
+    private static String written(Thing product, String entry) {
+        Value value = product.at(entry);
+        return value instanceof Value.Absent || value instanceof Value.Unknown ? "" : Shows.show(value);
+    }
+}

@@ -1,0 +1,24 @@
+package org.ricasso.templates.page;
+
+import java.util.Arrays;
+import java.util.stream.Collectors;
+
+/** Names of the language as words for people. */
+final class Names {
+    private Names() {}
+
+    /** {@code since-quench} becomes {@code Since quench}. */
+    static String label(String name) {
+        String words = name.replace('-', ' ').strip();
+        if (words.isEmpty()) {
+            return name;
+        }
+        int first = words.offsetByCodePoints(0, 1);
+        return words.substring(0, first).toUpperCase(java.util.Locale.ROOT) + words.substring(first);
+    }
+
+    /** {@code blade.edge.each-side} becomes {@code Blade, edge, each side}. */
+    static String path(String path) {
+        return label(Arrays.stream(path.split("\\.")).map(p -> p.replace('-', ' ')).collect(Collectors.joining(", ")));
+    }
+}

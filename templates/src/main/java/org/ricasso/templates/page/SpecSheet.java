@@ -1,0 +1,54 @@
+package org.ricasso.templates.page;
+
+import java.util.List;
+
+/**
+ * The page of a product: all that is specified, and what became of it.
+ *
+ * @param identity whose sheet it is
+ * @param summary how many characteristics came out how, in words; empty where there are none
+ * @param sections what is specified, by block
+ * @param steps the route, with the fingerprint of each instruction
+ * @param rules where the rule report lies
+ * @param notJudged how many rules could not be judged
+ */
+public record SpecSheet(Identity identity, String summary, List<Section> sections, List<StepLink> steps, String rules,
+        String notJudged) {
+
+    /**
+     * A block of the spec.
+     *
+     * @param title its title
+     * @param judged whether something in it is a characteristic
+     * @param groups its rows
+     */
+    public record Section(String title, boolean judged, List<Group> groups) {
+        static Section of(String title, List<Group> groups) {
+            return new Section(title,
+                    groups.stream().flatMap(g -> g.rows().stream()).anyMatch(r -> !r.became().isEmpty()), groups);
+        }
+    }
+
+    /** Rows that belong together; {@code title} is empty for those of the section itself. */
+    public record Group(String title, List<Row> rows) {}
+
+    /**
+     * An entry.
+     *
+     * @param label what
+     * @param asked what is specified
+     * @param became what the route makes of it, at most one; none for what is no characteristic
+     */
+    public record Row(String label, Shown asked, List<Became> became) {}
+
+    /**
+     * What became of a characteristic.
+     *
+     * @param outcome {@code proved}, {@code aimed}, {@code missed} or {@code unmade}
+     * @param meaning the outcome in words
+     * @param found what the route leaves
+     * @param made the step that makes it, at most one
+     * @param measured the steps that measure it after that
+     */
+    public record Became(String outcome, String meaning, Shown found, List<StepLink> made, List<StepLink> measured) {}
+}

@@ -1,0 +1,54 @@
+package org.ricasso.templates.page;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.ricasso.dsl.walk.CheckedHouse;
+
+/** Pages as texts, for tests. */
+final class Pages {
+    private static final Pattern TAG = Pattern.compile("</?([a-zA-Z][a-zA-Z0-9]*)");
+
+    private Pages() {}
+
+    /** All files of the set as texts by path. */
+    static Map<String, String> of(CheckedHouse house) {
+        return of(house, "Small Knife Works");
+    }
+
+    static Map<String, String> of(CheckedHouse house, String title) {
+        Map<String, String> result = new TreeMap<>();
+        new PageRenderer().render(house, title).files()
+                .forEach((path, bytes) -> result.put(path, new String(bytes, StandardCharsets.UTF_8)));
+        return result;
+    }
+
+    /** The pages of the set without the style. */
+    static Map<String, String> html(Map<String, String> files) {
+        Map<String, String> result = new TreeMap<>(files);
+        result.keySet().removeIf(path -> !path.endsWith(".html"));
+        return result;
+    }
+
+    /** The names of all tags in order. */
+    static List<String> tags(String html) {
+        return TAG.matcher(html).results().map(r -> r.group().toLowerCase(java.util.Locale.ROOT)).toList();
+    }
+
+    /** What a reader sees, with single blanks. */
+    static String text(String html) {
+        String body = html.substring(html.indexOf("<body"));
+        String plain = body.replaceAll("<[^>]*>", " ").replaceAll("[\\s\u00A0]+", " ");
+        Matcher entity = Pattern.compile("&(lt|gt|amp|quot|#39);").matcher(plain);
+        return entity.replaceAll(r -> Matcher.quoteReplacement(switch (r.group(1)) {
+            case "lt" -> "<";
+            case "gt" -> ">";
+            case "amp" -> "&";
+            case "quot" -> "\"";
+            default -> "'";
+        }));
+    }
+}

@@ -1,0 +1,44 @@
+package org.ricasso.templates.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Numbers are set so that they can be read out; {@code _} stands for a blank that does not break. */
+class PlainTextTest {
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "180 ± 5 °C           | 180_±_5_°C",
+            "55..58 HRC           | 55_to_58_HRC",
+            "-80..-60 °C          | −80_to_−60_°C",
+            "200 (+0.5/-0.2) mm   | 200 (+0.5/−0.2)_mm",
+            "max 0.4 µm           | max_0.4_µm",
+            "1.4116               | 1.4116"})
+    void aNumberAlone(String written, String set) {
+        assertThat(PlainText.number(written)).isEqualTo(set.replace('_', '\u00A0'));
+        assertThat(PlainText.number(PlainText.number(written))).isEqualTo(PlainText.number(written));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "Set 180 ± 5 °C for 2 h.      | Set 180_±_5_°C for 2_h.",
+            "cooling below 40 °C between  | cooling below 40_°C between",
+            "3 readings, 5 mm apart       | 3 readings, 5_mm apart",
+            "program TG-2120 before AB-1109 | program TG-2120 before AB-1109",
+            "from -70 °C to 20 K          | from −70_°C to 20_K",
+            "0.05..0.10 mm off            | 0.05_to_0.10_mm off"})
+    void numbersInALine(String written, String set) {
+        assertThat(PlainText.typeset(written)).isEqualTo(set.replace('_', '\u00A0'));
+    }
+
+    @Test
+    void timesArePeoplesTimes() {
+        assertThat(ValueText.time(40)).isEqualTo("40\u00A0s");
+        assertThat(ValueText.time(900)).isEqualTo("15\u00A0min");
+        assertThat(ValueText.time(5400)).isEqualTo("1\u00A0h 30\u00A0min");
+        assertThat(ValueText.time(0)).isEqualTo("0\u00A0s");
+        assertThat(ValueText.time(Double.NaN)).isEmpty();
+    }
+}
