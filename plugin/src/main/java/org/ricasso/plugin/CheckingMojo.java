@@ -1,0 +1,189 @@
+package org.ricasso.plugin;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.apache.maven.plugin.MojoExecutionException;
+import org.apache.maven.plugin.MojoFailureException;
+import org.apache.maven.plugins.annotations.Parameter;
+import org.ricasso.dsl.Ricasso;
+import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.plugin.report.ReportFile;
+import org.ricasso.plugin.report.ReportRule;
+import org.ricasso.plugin.report.SarifReport;
+import org.ricasso.plugin.report.SourceRoot;
+
+/** A goal that checks the house first and goes on only if it holds. */
+abstract class CheckingMojo extends HouseMojo {
+    private static final String CHECKED = CheckedSources.class.getName();
+
+    /**
+     * Does nothing.
+     *
+     * @since 0.1.0
+     */
+    @Parameter(property = "ricasso.skip", defaultValue = "false")
+    private boolean skip;
+
+    /**
+     * Names or numbers of the products to check, such as {@code AB-2120}; all when empty. On the command line
+     * separated by commas.
+     *
+     * @since 0.1.0
+     */
+    @Parameter(property = "ricasso.products")
+    private List<String> products;
+
+    /**
+     * Fails the build on warnings, too.
+     *
+     * @since 0.1.0
+     */
+    @Parameter(property = "ricasso.failOnWarning", defaultValue = "false")
+    private boolean failOnWarning;
+
+    /**
+     * The most findings that are printed, a whole number from 0; the report holds all of them.
+     *
+     * @since 0.1.0
+     */
+    @Parameter(property = "ricasso.maxProblems", defaultValue = "100")
+    private int maxProblems;
+
+    /**
+     * The folder of the reports; {@code report.sarif} holds all findings as SARIF 2.1.0.
+     *
+     * @since 0.1.0
+     */
+    @Parameter(property = "ricasso.reportDirectory", defaultValue = "${project.build.directory}/ricasso")
+    private File reportDirectory;
+
+    /**
+     * The folder that addresses in the report are relative to, the root of the repository. When not given, the nearest
+     * folder at or above the module that holds {@code .git}, else {@code .mvn}, else the module itself.
+     *
+     * @since 0.1.0
+     */
+    @Parameter(property = "ricasso.sourceRoot")
+    private File sourceRoot;
+
+    @Parameter(defaultValue = "${plugin.version}", readonly = true)
+    private String version;
+
+    @Override
+    public final void execute() throws MojoExecutionException, MojoFailureException {
+        if (skip) {
+            getLog().info("Skipped, as ricasso.skip says.");
+            return;
+        }
+        if (maxProblems < 0) {
+            throw new MojoExecutionException("ricasso.maxProblems is " + maxProblems + ", but must be 0 or more.");
+        }
+        prepare();
+        SourceReader.Reading reading = read();
+        if (reading.count() == 0) {
+            getLog().warn("Nothing was checked: there is no text below " + shown(sources()) + ".");
+            return;
+        }
+        if (!reading.diagnostics().isEmpty()) {
+            // what stands in a text that cannot be read would only come back as things that are missing
+            report(reading.diagnostics(), ReportRule::named);
+            print(reading.diagnostics());
+            getLog().info(Counts.number(reading.count(), "text") + " read, "
+                    + Counts.of(reading.diagnostics()).words() + "; nothing was checked.");
+            throw failure(reading.diagnostics(), name -> false);
+        }
+        Ricasso ricasso = check(reading);
+        if (fails(ricasso.checked().diagnostics())) {
+            throw failure(ricasso.checked().diagnostics(), name -> ricasso.explain(name).isPresent());
+        }
+        proceed(ricasso);
+    }
+
+    /** What is done before anything is read. */
+    void prepare() throws MojoExecutionException {}
+
+    /** What is done with a house that holds. */
+    abstract void proceed(Ricasso ricasso) throws MojoExecutionException, MojoFailureException;
+
+    /** What a refusal leaves as it was, for the sentence that says so; may be empty. */
+    abstract String untouched();
+
+    private Ricasso check(SourceReader.Reading reading) throws MojoExecutionException, MojoFailureException {
+        Set<String> only = only();
+        @SuppressWarnings("unchecked")
+        Map<Object, Object> context = getPluginContext();
+        if (context.get(CHECKED) instanceof CheckedSources before && before.isOf(reading.texts(), only)) {
+            getLog().debug("The same texts were checked a moment ago.");
+            return before.ricasso();
+        }
+        Ricasso ricasso = load(reading.texts(), only);
+        context.put(CHECKED, new CheckedSources(reading.texts(), only, ricasso));
+        List<Diagnostic> found = ricasso.checked().diagnostics();
+        report(found, name -> rule(ricasso, name));
+        print(found);
+        getLog().info(Counts.number(ricasso.checked().products().size(), "product") + " checked, "
+                + Counts.number(reading.count(), "text") + " read: " + Counts.of(found).words() + ".");
+        return ricasso;
+    }
+
+    private Set<String> only() {
+        Set<String> result = new TreeSet<>();
+        if (products != null) {
+            products.stream().filter(java.util.Objects::nonNull).map(String::strip).filter(p -> !p.isEmpty())
+                    .forEach(result::add);
+        }
+        return result;
+    }
+
+    private void print(List<Diagnostic> found) {
+        Console console = new Console(getLog());
+        found.stream().limit(maxProblems).forEach(console::print);
+        if (found.size() > maxProblems) {
+            getLog().info(Counts.number(found.size() - maxProblems, "further finding") + " in "
+                    + shown(reportFile()) + ".");
+        }
+    }
+
+    private void report(List<Diagnostic> found, java.util.function.Function<String, ReportRule> rules)
+            throws MojoExecutionException {
+        Path root = sourceRoot == null ? SourceRoot.of(module()) : sourceRoot.toPath();
+        try {
+            ReportFile.write(reportFile(), new SarifReport(root, module(), version, rules).of(found));
+        } catch (IOException e) {
+            throw new MojoExecutionException("The report " + shown(reportFile()) + " cannot be written: " + e, e);
+        }
+    }
+
+    private Path reportFile() {
+        return reportDirectory.toPath().resolve("report.sarif");
+    }
+
+    private static ReportRule rule(Ricasso ricasso, String name) {
+        return ricasso.explain(name).filter(lines -> !lines.isEmpty())
+                .map(lines -> new ReportRule(lines.get(0), String.join("\n", lines)))
+                .orElseGet(() -> ReportRule.named(name));
+    }
+
+    private boolean fails(List<Diagnostic> found) {
+        Counts counts = Counts.of(found);
+        return counts.errors() > 0 || failOnWarning && counts.warnings() > 0;
+    }
+
+    /** One sentence with the counts and the next command; the findings themselves stand in the log. */
+    private MojoFailureException failure(List<Diagnostic> found, java.util.function.Predicate<String> explained) {
+        StringBuilder sentence = new StringBuilder("The texts below ").append(shown(sources())).append(" have ")
+                .append(Counts.of(found).words());
+        if (Counts.of(found).errors() == 0) {
+            sentence.append(", and ricasso.failOnWarning is set");
+        }
+        sentence.append(untouched()).append("; mend them and run the build again");
+        found.stream().map(Diagnostic::name).filter(explained).findFirst().ifPresent(name -> sentence
+                .append(", or ask why with: mvn ricasso:explain -Dricasso.name=").append(name));
+        return new MojoFailureException(sentence.toString());
+    }
+}

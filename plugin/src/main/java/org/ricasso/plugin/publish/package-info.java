@@ -1,0 +1,2 @@
+/** How a set of pages replaces the one before it. */
+package org.ricasso.plugin.publish;
