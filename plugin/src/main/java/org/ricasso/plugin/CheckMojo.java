@@ -19,6 +19,11 @@ public final class CheckMojo extends CheckingMojo {
     }
 
     @Override
+    String done() {
+        return "checked";
+    }
+
+    @Override
     String untouched() {
         return "";
     }

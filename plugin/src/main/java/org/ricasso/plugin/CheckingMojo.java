@@ -86,12 +86,12 @@ abstract class CheckingMojo extends HouseMojo {
         prepare();
         SourceReader.Reading reading = read();
         if (reading.count() == 0) {
-            getLog().warn("Nothing was checked: there is no text below " + shown(sources()) + ".");
+            getLog().warn("Nothing was " + done() + ": there is no text below " + shown(sources()) + ".");
             return;
         }
         if (!reading.diagnostics().isEmpty()) {
             // what stands in a text that cannot be read would only come back as things that are missing
-            report(reading.diagnostics(), ReportRule::named);
+            report(reading.diagnostics(), name -> DecodedFile.RULE);
             print(reading.diagnostics());
             getLog().info(Counts.number(reading.count(), "text") + " read, "
                     + Counts.of(reading.diagnostics()).words() + "; nothing was checked.");
@@ -109,6 +109,9 @@ abstract class CheckingMojo extends HouseMojo {
 
     /** What is done with a house that holds. */
     abstract void proceed(Ricasso ricasso) throws MojoExecutionException, MojoFailureException;
+
+    /** What the goal does, as a participle. */
+    abstract String done();
 
     /** What a refusal leaves as it was, for the sentence that says so; may be empty. */
     abstract String untouched();

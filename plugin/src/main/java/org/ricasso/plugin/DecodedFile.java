@@ -14,6 +14,7 @@ import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.diagnostics.Remedy;
 import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.source.Span;
+import org.ricasso.plugin.report.ReportRule;
 
 /**
  * A file's bytes read strictly as UTF-8. A byte order mark is not part of the text; line ends stay as they are.
@@ -25,6 +26,11 @@ record DecodedFile(SourceFile file, Optional<Diagnostic> diagnostic) {
     private static final char BYTE_ORDER_MARK = '\uFEFF';
     private static final char REPLACEMENT = '\uFFFD';
     private static final String OLDER = "windows-1252";
+
+    /** What a report says of this finding. */
+    static final ReportRule RULE = new ReportRule("A text is written in UTF-8",
+            "A text is written in UTF-8. A byte that is not UTF-8 may have been meant as any sign, so nothing is"
+                    + " guessed: the texts are read again when the file is saved in UTF-8.");
 
     static DecodedFile of(String name, byte[] bytes) {
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder()

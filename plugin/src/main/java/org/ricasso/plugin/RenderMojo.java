@@ -9,6 +9,8 @@ import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.plugin.publish.PublishedSet;
+import org.ricasso.templates.page.PageException;
+import org.ricasso.templates.page.PageRenderer;
 
 /**
  * Checks the house as goal check does and, if it holds, renders the pages that the floor works from.
@@ -29,6 +31,14 @@ public final class RenderMojo extends CheckingMojo {
     @Parameter(property = "ricasso.outputDirectory", defaultValue = "${project.build.directory}/instructions")
     private File outputDirectory;
 
+    /**
+     * What the house is called on its pages.
+     *
+     * @since 0.1.0
+     */
+    @Parameter(property = "ricasso.title", defaultValue = "${project.name}")
+    private String title;
+
     @Override
     void prepare() throws MojoExecutionException {
         try {
@@ -45,7 +55,7 @@ public final class RenderMojo extends CheckingMojo {
             getLog().warn("Nothing was rendered: the house holds no product.");
             return;
         }
-        SortedMap<String, byte[]> pages = Pages.of(ricasso.checked());
+        SortedMap<String, byte[]> pages = render(ricasso);
         try {
             PublishedSet.Change change = set().replace(pages);
             getLog().info(Counts.number(pages.size(), "file") + " in " + shown(outputDirectory.toPath())
@@ -53,6 +63,19 @@ public final class RenderMojo extends CheckingMojo {
         } catch (IOException e) {
             throw new MojoExecutionException("The pages cannot be published: " + e.getMessage(), e);
         }
+    }
+
+    private SortedMap<String, byte[]> render(Ricasso ricasso) throws MojoExecutionException {
+        try {
+            return new PageRenderer().render(ricasso.checked(), title).files();
+        } catch (PageException e) {
+            throw new MojoExecutionException("A page cannot be rendered: " + e.getMessage(), e);
+        }
+    }
+
+    @Override
+    String done() {
+        return "rendered";
     }
 
     @Override

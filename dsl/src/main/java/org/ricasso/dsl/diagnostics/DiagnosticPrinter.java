@@ -59,6 +59,11 @@ public final class DiagnosticPrinter {
                 + diagnostic.primary().text().replaceAll("\\R", " "));
     }
 
+    /** Any other line for the same console: signs that it lacks are written in ASCII. */
+    public String show(String line) {
+        return signs.show(line);
+    }
+
     private void excerpts(Diagnostic diagnostic, String tint, StringBuilder out) {
         Mark primary = diagnostic.primary();
         List<Mark> marks = new ArrayList<>();
