@@ -1,11 +1,15 @@
 def log = new File(basedir, 'build.log').getText('UTF-8')
-assert log.contains('error: not-utf-8\n  src/main/ricasso/steels.ricasso:1:51\n')
+assert log.contains('[ERROR] error: not-utf-8\n  src/main/ricasso/steels.ricasso:1:51\n')
 assert log.contains('^ the byte 0xB0 is not UTF-8 here')
+assert log.contains('because  in windows-1252, an older encoding, this byte is °')
 assert log.contains('remedy   save the file in the encoding UTF-8')
 assert log.contains('1 text read, 1 error; nothing was checked.')
 assert log.contains('The texts below src/main/ricasso have 1 error; mend them and run the build again')
 assert log.contains('BUILD FAILURE')
 assert !log.contains('Exception:') && !log.contains('\tat ')
+// colour in the second run alone, where Maven was told to write it
+assert log.count('[ERROR] error: not-utf-8\n') == 1
+assert log.count('\u001B[1;31merror: ') == 1
 assert new File(basedir, 'target/ricasso/report.sarif').getText('UTF-8').contains('"ruleId" : "not-utf-8"')
 assert !new File(basedir, 'target/instructions').exists()
 true
