@@ -1,0 +1,50 @@
+package org.ricasso.dsl.diagnostics;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import org.ricasso.dsl.source.Span;
+
+/** Collects what a stage finds. A place that has an error gets no second one of the same name. */
+public final class Findings {
+    private final List<Diagnostic> found = new ArrayList<>();
+
+    public void add(Diagnostic diagnostic) {
+        for (Diagnostic other : found) {
+            if (other.name().equals(diagnostic.name()) && other.primary().span().equals(diagnostic.primary().span())) {
+                return;
+            }
+        }
+        found.add(diagnostic);
+    }
+
+    public void addAll(Collection<Diagnostic> diagnostics) {
+        diagnostics.forEach(this::add);
+    }
+
+    public void error(String name, Span span, String text) {
+        add(Diagnostic.error(name, new Mark(span, text)));
+    }
+
+    /** An unknown name, with the names near it; the nearest is a remedy that can be applied. */
+    public void unknownName(Span span, String what, String name, Collection<String> known) {
+        Diagnostic diagnostic = Diagnostic.error("unknown-name", new Mark(span, "no " + what + " is named " + name));
+        List<String> near = Nearest.to(name, known);
+        for (String one : near) {
+            diagnostic = diagnostic.remedy(new Remedy("write " + one, List.of(new Edit(span, one))));
+        }
+        add(diagnostic);
+    }
+
+    public boolean isEmpty() {
+        return found.isEmpty();
+    }
+
+    public int count() {
+        return found.size();
+    }
+
+    public List<Diagnostic> all() {
+        return List.copyOf(found);
+    }
+}

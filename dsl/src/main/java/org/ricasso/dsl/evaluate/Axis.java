@@ -1,0 +1,11 @@
+package org.ricasso.dsl.evaluate;
+
+/**
+ * A line on the product along which numbers vary.
+ *
+ * @param name its name behind {@code along}
+ * @param start the name of its beginning
+ * @param end the name of its end
+ * @param length its length from the product, as an expression in the language
+ */
+public record Axis(String name, String start, String end, String length) {}

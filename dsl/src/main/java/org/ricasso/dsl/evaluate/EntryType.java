@@ -1,0 +1,18 @@
+package org.ricasso.dsl.evaluate;
+
+import org.ricasso.dsl.source.Span;
+import org.ricasso.shared.quantity.Quantity;
+
+/**
+ * An entry of a kind, or a setting of an operation.
+ *
+ * @param name its name
+ * @param type its type
+ * @param optional whether it may be left out
+ * @param byDefault what stands where nothing is written, or null
+ * @param within the sensible range, or null
+ * @param madeAs for a characteristic, the path of the property that becomes it; else null
+ * @param span where it is declared
+ */
+public record EntryType(String name, Type type, boolean optional, Node byDefault, Quantity within, String madeAs,
+        Span span) {}

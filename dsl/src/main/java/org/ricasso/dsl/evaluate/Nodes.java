@@ -1,0 +1,230 @@
+package org.ricasso.dsl.evaluate;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ricasso.dsl.source.Span;
+import org.ricasso.shared.quantity.Measure;
+import org.ricasso.shared.quantity.Quantity;
+
+/** The leaves of checked expressions: what reads the frame. */
+final class Nodes {
+    private Nodes() {}
+
+    /** A node that reads a place; in a rule's example what is bound to the place as written stands for it. */
+    abstract static class Place extends Node {
+        private final String key;
+
+        Place(Span span, Type type, String key) {
+            super(span, type);
+            this.key = key;
+        }
+
+        String key() {
+            return key;
+        }
+
+        @Override
+        protected final Value compute(Frame frame) {
+            if (frame.bound != null) {
+                Value bound = frame.bound.get(key);
+                if (bound != null) {
+                    return bound;
+                }
+                if (isLeaf()) {
+                    frame.missing.add(key);
+                    return new Value.Unknown(key + " is not bound by the example", false);
+                }
+            }
+            return read(frame);
+        }
+
+        /** Whether nothing below it could be bound instead. */
+        boolean isLeaf() {
+            return true;
+        }
+
+        abstract Value read(Frame frame);
+    }
+
+    static final class SettingUse extends Place {
+        private final int index;
+
+        SettingUse(Span span, Type type, int index, String key) {
+            super(span, type, key);
+            this.index = index;
+        }
+
+        @Override
+        Value read(Frame frame) {
+            return frame.settings[index];
+        }
+    }
+
+    /** A setting of any operation, in the examples of a rule for every step. */
+    static final class AnySetting extends Place {
+        AnySetting(Span span, Type type, String key) {
+            super(span, type, key);
+        }
+
+        @Override
+        Value read(Frame frame) {
+            return new Value.Absent(key());
+        }
+    }
+
+    static final class LetUse extends Node {
+        private final int index;
+
+        LetUse(Span span, Type type, int index) {
+            super(span, type);
+            this.index = index;
+        }
+
+        @Override
+        protected Value compute(Frame frame) {
+            return frame.lets[index];
+        }
+    }
+
+    static final class PropertyUse extends Place {
+        private final Property property;
+        private final boolean after;
+
+        PropertyUse(Span span, Property property, boolean after, String key) {
+            super(span, property.type(), key);
+            this.property = property;
+            this.after = after;
+        }
+
+        @Override
+        Value read(Frame frame) {
+            return (after ? frame.after : frame.before)[property.slot()];
+        }
+    }
+
+    /** A root on its own: the product, the centre, or something of which only members are values. */
+    static final class Root extends Place {
+        Root(Span span, Type type, String key) {
+            super(span, type, key);
+        }
+
+        @Override
+        boolean isLeaf() {
+            return false;
+        }
+
+        @Override
+        Value read(Frame frame) {
+            if (!(type() instanceof Type.ThingOf)) {
+                return new Value.Txt(key());
+            }
+            org.ricasso.dsl.house.Thing thing = key().equals("centre") ? frame.centre : frame.product;
+            return thing == null ? new Value.Absent(key()) : new Value.Ref(thing);
+        }
+    }
+
+    /** The thing that a kind's rule speaks of. */
+    static final class Self extends Node {
+        Self(Span span, String kind) {
+            super(span, new Type.ThingOf(kind));
+        }
+
+        @Override
+        protected Value compute(Frame frame) {
+            return frame.self == null ? new Value.Absent("") : new Value.Ref(frame.self);
+        }
+    }
+
+    /** An entry of a thing, a block or a row. */
+    static final class EntryUse extends Place {
+        private final Node target;
+        private final String entry;
+
+        EntryUse(Span span, Type type, Node target, String entry, String key) {
+            super(span, type, key);
+            this.target = target;
+            this.entry = entry;
+        }
+
+        @Override
+        boolean isLeaf() {
+            // below it a thing or block may be bound: knife.blade.steel for knife.blade.steel.tempering
+            return false;
+        }
+
+        @Override
+        Value read(Frame frame) {
+            Value from = target instanceof Self && frame.bound != null ? new Value.Absent(key()) : target.eval(frame);
+            if (frame.bound != null && (from instanceof Value.Absent || from instanceof Value.Unknown)) {
+                frame.missing.add(key());
+                return new Value.Unknown(key() + " is not bound by the example", false);
+            }
+            if (from instanceof Value.Ref ref) {
+                Value value = ref.thing().at(entry);
+                return value instanceof Value.Absent
+                        ? new Value.Absent(entry + " of " + ref.thing().kind() + " " + ref.thing().name()) : value;
+            }
+            if (from instanceof Value.Entries entries) {
+                Value value = entries.entries().get(entry);
+                return value == null ? new Value.Absent(key()) : value;
+            }
+            return from;
+        }
+    }
+
+    static final class StationName extends Node {
+        private final Axis axis;
+        private final boolean end;
+        private final Lexicon lexicon;
+
+        StationName(Span span, Type type, Axis axis, boolean end, Lexicon lexicon) {
+            super(span, type);
+            this.axis = axis;
+            this.end = end;
+            this.lexicon = lexicon;
+        }
+
+        @Override
+        protected Value compute(Frame frame) {
+            double position = end ? lexicon.axisLength(axis, frame.product) : 0;
+            return Double.isNaN(position) ? new Value.Unknown("the length of the axis is not known", false)
+                    : new Value.Num(Quantity.of(Measure.LENGTH, position,
+                            lexicon.units().shownFor(Measure.LENGTH.dimension())));
+        }
+    }
+
+    static final class Listed extends Node {
+        private final List<Node> elements;
+
+        Listed(Span span, Type type, List<Node> elements) {
+            super(span, type);
+            this.elements = List.copyOf(elements);
+        }
+
+        @Override
+        protected Value compute(Frame frame) {
+            List<Value> values = new ArrayList<>(elements.size());
+            for (Node element : elements) {
+                values.add(element.eval(frame));
+            }
+            return new Value.Several(values);
+        }
+    }
+
+    static final class Rated extends Node {
+        private final Node amount;
+        private final String each;
+
+        Rated(Span span, Node amount, String each) {
+            super(span, Type.Plain.RATE);
+            this.amount = amount;
+            this.each = each;
+        }
+
+        @Override
+        protected Value compute(Frame frame) {
+            Value value = amount.eval(frame);
+            return value instanceof Value.Num num ? new Value.Rate(num.quantity(), each) : value;
+        }
+    }
+}
