@@ -244,7 +244,8 @@ public final class Checker {
                 return new Nodes.Root(name.span(), new Type.StateOf(false, text), text);
             }
         }
-        if (scope.self() != null && lexicon.entries(scope.self()).get(text) instanceof EntryType entry) {
+        EntryType entry = scope.self() == null ? null : lexicon.entries(scope.self()).get(text);
+        if (entry != null) {
             return new Members(this).entry(new Nodes.Self(name.span(), scope.self()), entry, name.span(), limits);
         }
         if (scope.roots().contains(text)) {

@@ -1,0 +1,233 @@
+package org.ricasso.dsl.house;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.diagnostics.Edit;
+import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.diagnostics.Mark;
+import org.ricasso.dsl.diagnostics.Remedy;
+import org.ricasso.dsl.evaluate.EntryType;
+import org.ricasso.dsl.evaluate.Frame;
+import org.ricasso.dsl.evaluate.Property;
+import org.ricasso.dsl.evaluate.Type;
+import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.source.Span;
+import org.ricasso.dsl.syntax.Block;
+import org.ricasso.dsl.syntax.Name;
+import org.ricasso.dsl.syntax.Step;
+import org.ricasso.dsl.vocabulary.Operation;
+import org.ricasso.dsl.vocabulary.Vocabulary;
+
+/** Reads routes: each step's operation, centre, settings and measurements. */
+final class RouteReader {
+    private static final Value FAULT = new Value.Unknown("a fault reported elsewhere", true);
+    private final Vocabulary vocabulary;
+    private final Findings findings;
+    private final Thing product;
+
+    RouteReader(Vocabulary vocabulary, Findings findings, Thing product) {
+        this.vocabulary = vocabulary;
+        this.findings = findings;
+        this.product = product;
+    }
+
+    List<RouteStep> read(List<Step> steps) {
+        List<RouteStep> result = new ArrayList<>();
+        for (Step step : steps) {
+            order(steps, step);
+            result.add(read(step));
+        }
+        return result;
+    }
+
+    private void order(List<Step> steps, Step step) {
+        int index = steps.indexOf(step);
+        int number = number(step);
+        for (Step earlier : steps.subList(0, index)) {
+            if (number(earlier) == number) {
+                Diagnostic diagnostic = Diagnostic.error("step-number-twice",
+                        new Mark(step.number().span(), "step " + number + " stands already"))
+                        .and(new Mark(earlier.number().span(), "first here"));
+                int free = free(steps, index);
+                findings.add(free < 0 ? diagnostic : diagnostic.remedy(new Remedy("number it " + free,
+                        List.of(new Edit(step.number().span(), Integer.toString(free))))));
+                return;
+            }
+        }
+        if (index > 0 && number < number(steps.get(index - 1))) {
+            findings.add(Diagnostic.error("steps-out-of-order", new Mark(step.number().span(),
+                    "step " + number + " stands behind step " + steps.get(index - 1).number()))
+                    .because("the route is walked in the order in which it is written, and step numbers rise with it"));
+        }
+    }
+
+    /** A number between the neighbours that no step has, or -1. */
+    private static int free(List<Step> steps, int index) {
+        int low = number(steps.get(index - 1));
+        int high = index + 1 < steps.size() ? number(steps.get(index + 1)) : low + 20;
+        int middle = low + (high - low) / 2;
+        return middle > low && middle < high ? middle : -1;
+    }
+
+    private static int number(Step step) {
+        try {
+            return Integer.parseInt(step.number().text());
+        } catch (NumberFormatException tooLarge) {
+            return -1;
+        }
+    }
+
+    private RouteStep read(Step step) {
+        if (number(step) < 1 || number(step) > 99_999) {
+            findings.error("step-number", step.number().span(), "a step has a whole number from 1 to 99999");
+        }
+        Operation operation = vocabulary.operation(step.operation().text());
+        if (operation == null) {
+            findings.unknownName(step.operation().span(), "operation", step.operation().text(),
+                    vocabulary.operations().stream().map(Operation::name).toList());
+            return new RouteStep(number(step), null, null, new Value[0], new Span[0], List.of(), step);
+        }
+        Value[] settings = new Value[operation.takes().size()];
+        Span[] places = new Span[settings.length];
+        Map<Integer, RouteStep.Measure> measures = new LinkedHashMap<>();
+        for (Block.Item item : step.block().items()) {
+            if (item instanceof Block.Item.Entry entry) {
+                setting(operation, entry, settings, places);
+            } else if (item instanceof Block.Item.Nested nested) {
+                measure(operation, nested, measures);
+            }
+        }
+        for (int i = 0; i < settings.length; i++) {
+            EntryType setting = operation.takes().get(i);
+            if (settings[i] == null && setting.byDefault() == null) {
+                if (!setting.optional()) {
+                    findings.error("missing-setting", step.operation().span(), operation.name() + " takes "
+                            + setting.name() + ": " + Type.describe(setting.type()) + " is asked for");
+                }
+                settings[i] = setting.optional() ? new Value.Absent(setting.name()) : FAULT;
+            }
+        }
+        return new RouteStep(number(step), operation, centre(step, operation), settings, places,
+                List.copyOf(measures.values()), step);
+    }
+
+    private void setting(Operation operation, Block.Item.Entry entry, Value[] settings, Span[] places) {
+        String name = entry.path().text();
+        int index = operation.setting(name);
+        if (index < 0) {
+            findings.unknownName(entry.path().span(), "setting of " + operation.name(), name,
+                    operation.takes().stream().map(EntryType::name).toList());
+            return;
+        }
+        if (settings[index] != null) {
+            findings.add(Diagnostic.error("declared-twice", new Mark(entry.path().span(), name + " stands twice"))
+                    .and(new Mark(places[index], "first here")));
+            return;
+        }
+        settings[index] = new EntryReader(vocabulary, findings, product).read(entry.value(), operation.takes().get(index));
+        places[index] = entry.value().span();
+    }
+
+    private Thing centre(Step step, Operation operation) {
+        if (step.centre() == null) {
+            if (!operation.at().isEmpty()) {
+                findings.error("centre-missing", step.operation().span(), operation.name() + " runs at a "
+                        + types(operation) + ": write at and the centre");
+            }
+            return null;
+        }
+        Name name = step.centre();
+        Thing centre = vocabulary.thing("centre", name.text());
+        if (centre == null) {
+            findings.unknownName(name.span(), "work centre", name.text(), vocabulary.thingNames("centre"));
+            return null;
+        }
+        boolean fits = operation.at().isEmpty()
+                || centre.at("is") instanceof Value.Ref ref && operation.at().contains(ref.thing())
+                || centre.at("is") instanceof Value.Unknown;
+        if (!fits) {
+            Diagnostic diagnostic = Diagnostic.error("wrong-centre", new Mark(name.span(), name + " is "
+                    + org.ricasso.dsl.evaluate.Shows.show(centre.at("is")) + ", " + operation.name() + " runs at "
+                    + types(operation))).and(new Mark(centre.span(), "the centre"));
+            for (Thing other : vocabulary.things("centre")) {
+                if (other.at("is") instanceof Value.Ref ref && operation.at().contains(ref.thing())) {
+                    diagnostic = diagnostic.remedy(new Remedy("write " + other.name(),
+                            List.of(new Edit(name.span(), other.name()))));
+                }
+            }
+            findings.add(diagnostic);
+        }
+        return centre;
+    }
+
+    private static String types(Operation operation) {
+        return String.join(" or ", operation.at().stream().map(Thing::name).toList());
+    }
+
+    private void measure(Operation operation, Block.Item.Nested nested, Map<Integer, RouteStep.Measure> measures) {
+        Name name = nested.name();
+        Property property = null;
+        TreeSet<String> known = new TreeSet<>();
+        for (int slot : operation.measures()) {
+            Property one = vocabulary.properties().get(slot);
+            known.add(one.name());
+            boolean own = one.part() == null || one.part().equals(operation.works());
+            if (one.name().equals(name.text()) && (property == null || own)) {
+                property = one;
+            }
+        }
+        if (property == null) {
+            findings.unknownName(name.span(), "property that " + operation.name() + " measures", name.text(), known);
+            return;
+        }
+        Value limit = null;
+        Map<String, Value> entries = new LinkedHashMap<>();
+        Map<String, EntryType> types = vocabulary.entries("measurement");
+        if (types == null) {
+            findings.error("kind-missing", name.span(), "the vocabulary declares no kind measurement");
+            return;
+        }
+        EntryReader reader = new EntryReader(vocabulary, findings, product);
+        for (Block.Item item : nested.block().items()) {
+            if (!(item instanceof Block.Item.Entry entry)) {
+                findings.error("wrong-type", item.span(), "a measurement has entries only");
+                continue;
+            }
+            String key = entry.path().text();
+            if (key.equals("limit")) {
+                limit = reader.read(entry.value(), new EntryType("limit", limitType(property), true, null, null, null,
+                        entry.span()));
+            } else if (types.containsKey(key)) {
+                entries.put(key, reader.read(entry.value(), types.get(key)));
+            } else {
+                TreeSet<String> all = new TreeSet<>(types.keySet());
+                all.add("limit");
+                findings.unknownName(entry.path().span(), "entry of a measurement", key, all);
+            }
+        }
+        for (EntryType type : types.values()) {
+            if (entries.containsKey(type.name())) {
+                continue;
+            }
+            if (type.byDefault() != null) {
+                entries.put(type.name(), type.byDefault().eval(new Frame()));
+            } else if (!type.optional()) {
+                findings.error("missing-entry", name.span(), "the measurement of " + name + " says nothing of "
+                        + type.name() + ": " + Type.describe(type.type()) + " is asked for");
+                entries.put(type.name(), FAULT);
+            }
+        }
+        measures.put(property.slot(), new RouteStep.Measure(property, new Value.Entries(entries), limit, name.span()));
+    }
+
+    private static Type limitType(Property property) {
+        if (property.type() instanceof Type.WordsOf) {
+            return new Type.ListOf(property.type());
+        }
+        return property.type() instanceof Type.AlongAxis ? property.type() : property.type();
+    }
+}

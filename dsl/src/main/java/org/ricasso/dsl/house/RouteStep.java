@@ -1,0 +1,41 @@
+package org.ricasso.dsl.house;
+
+import java.util.List;
+import org.ricasso.dsl.evaluate.Property;
+import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.source.Span;
+import org.ricasso.dsl.syntax.Step;
+import org.ricasso.dsl.vocabulary.Operation;
+
+/**
+ * A step of a route with its names resolved.
+ *
+ * @param number its number
+ * @param operation its operation, or null where that is not known
+ * @param centre its work centre, or null
+ * @param settings written settings in the order of the operation; null where the default stands
+ * @param places where each is written; null where the default stands
+ * @param measures what is measured
+ * @param syntax how it is written
+ */
+public record RouteStep(int number, Operation operation, Thing centre, Value[] settings, Span[] places,
+        List<Measure> measures, Step syntax) {
+    public RouteStep {
+        measures = List.copyOf(measures);
+    }
+
+    /** Where the step itself is marked: its operation's name. */
+    public Span span() {
+        return syntax.operation().span();
+    }
+
+    /**
+     * A measurement as written.
+     *
+     * @param property what is measured
+     * @param entries the entries of kind {@code measurement}
+     * @param limit the limit of an in-process characteristic, or null
+     * @param span the property's name in the step
+     */
+    public record Measure(Property property, Value.Entries entries, Value limit, Span span) {}
+}

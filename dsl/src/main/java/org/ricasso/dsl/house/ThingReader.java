@@ -1,0 +1,208 @@
+package org.ricasso.dsl.house;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.diagnostics.Mark;
+import org.ricasso.dsl.evaluate.EntryType;
+import org.ricasso.dsl.evaluate.Frame;
+import org.ricasso.dsl.evaluate.Type;
+import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.source.Span;
+import org.ricasso.dsl.syntax.Block;
+import org.ricasso.dsl.syntax.Declaration.ThingDeclaration;
+import org.ricasso.dsl.syntax.Grid;
+import org.ricasso.dsl.vocabulary.Vocabulary;
+
+/** Gives things their entries: inherits, reads and types them. */
+final class ThingReader {
+    private static final Value FAULT = new Value.Unknown("a fault reported elsewhere", true);
+    private final Vocabulary vocabulary;
+    private final Findings findings;
+    private final Map<String, ThingDeclaration> declarations = new HashMap<>();
+    private final Map<String, WrittenTree> trees = new HashMap<>();
+    private final Map<String, Block.Item.Route> routes = new HashMap<>();
+    private final Set<String> faulty = new TreeSet<>();
+
+    ThingReader(Vocabulary vocabulary, Findings findings, List<ThingDeclaration> things) {
+        this.vocabulary = vocabulary;
+        this.findings = findings;
+        things.forEach(t -> declarations.put(key(t.kind().text(), t.head().name().text()), t));
+        for (ThingDeclaration thing : things) {
+            tree(thing, new LinkedHashSet<>());
+        }
+        things.forEach(this::fill);
+    }
+
+    private static String key(String kind, String name) {
+        return kind + " " + name;
+    }
+
+    /** The route written for, or inherited by, a product; null where there is none. */
+    Block.Item.Route route(Thing thing) {
+        return routes.get(thing.name());
+    }
+
+    /** Whether a thing takes part in a ring, so that nothing can be said of it. */
+    boolean isFaulty(Thing thing) {
+        return faulty.contains(key(thing.kind(), thing.name()));
+    }
+
+    private WrittenTree tree(ThingDeclaration thing, LinkedHashSet<String> path) {
+        String key = key(thing.kind().text(), thing.head().name().text());
+        WrittenTree known = trees.get(key);
+        if (known != null) {
+            return known;
+        }
+        WrittenTree own = WrittenTree.of(thing.block(), thing.head().name().span(), findings);
+        if (thing.head().like() == null) {
+            trees.put(key, own);
+            return own;
+        }
+        path.add(key);
+        String parentKey = key(thing.kind().text(), thing.head().like().text());
+        ThingDeclaration parent = declarations.get(parentKey);
+        if (parent == null) {
+            findings.unknownName(thing.head().like().span(), thing.kind().text(), thing.head().like().text(),
+                    vocabulary.thingNames(thing.kind().text()));
+            faulty.add(key);
+        } else if (path.contains(parentKey)) {
+            ring(path, parentKey);
+        } else {
+            own = own.over(tree(parent, path), thing.head().like().span());
+            if (faulty.contains(parentKey)) {
+                faulty.add(key);
+            }
+        }
+        trees.put(key, own);
+        return own;
+    }
+
+    private void ring(LinkedHashSet<String> path, String start) {
+        List<ThingDeclaration> ring = new ArrayList<>();
+        boolean inside = false;
+        for (String key : path) {
+            inside |= key.equals(start);
+            if (inside) {
+                ring.add(declarations.get(key));
+                faulty.add(key);
+            }
+        }
+        StringBuilder round = new StringBuilder();
+        ring.forEach(t -> round.append(t.head().name()).append(" like "));
+        Diagnostic diagnostic = Diagnostic.error("like-ring", new Mark(ring.get(0).head().like().span(),
+                "nothing is taken over from a ring: " + round + ring.get(0).head().name()));
+        for (ThingDeclaration other : ring.subList(1, ring.size())) {
+            diagnostic = diagnostic.and(new Mark(other.head().like().span(), "and this"));
+        }
+        findings.add(diagnostic.because("each takes its entries from the next, so none has any of its own"));
+    }
+
+    private void fill(ThingDeclaration declaration) {
+        String kind = declaration.kind().text();
+        Thing thing = vocabulary.thing(kind, declaration.head().name().text());
+        WrittenTree tree = trees.get(key(kind, thing.name()));
+        if (isFaulty(thing)) {
+            Map<String, Value> unknown = new LinkedHashMap<>();
+            vocabulary.entries(kind).keySet().forEach(name -> unknown.put(name, FAULT));
+            thing.fill(unknown, Map.of());
+            return;
+        }
+        Filling filling = new Filling(thing, kind.equals(vocabulary.productKind()) ? thing : null);
+        // first without what stands along an axis, since the axis' length is an entry itself
+        thing.fill(filling.entries(tree, kind, "", true), filling.places);
+        if (filling.grids) {
+            filling.places.clear();
+            thing.fill(filling.entries(tree, kind, "", false), filling.places);
+        }
+        if (tree.route() != null) {
+            routes.put(thing.name(), tree.route());
+            if (!kind.equals(vocabulary.productKind())) {
+                findings.error("route-misplaced", tree.route().span(), "only a " + vocabulary.productKind()
+                        + " has a route");
+            }
+        }
+    }
+
+    /** One thing's entries on their way from written to typed. */
+    private final class Filling {
+        private final Thing thing;
+        private final Thing product;
+        private final Map<String, Thing.Place> places = new LinkedHashMap<>();
+        private boolean grids;
+
+        private Filling(Thing thing, Thing product) {
+            this.thing = thing;
+            this.product = product;
+        }
+
+        private Map<String, Value> entries(WrittenTree tree, String kind, String prefix, boolean withoutGrids) {
+            Map<String, EntryType> known = vocabulary.entries(kind);
+            Map<String, Value> result = new LinkedHashMap<>();
+            for (EntryType entry : known.values()) {
+                String path = prefix + entry.name();
+                WrittenTree.Leaf leaf = tree.leaves().get(entry.name());
+                WrittenTree block = tree.blocks().get(entry.name());
+                if (leaf != null) {
+                    places.put(path, new Thing.Place(leaf.value().span(), leaf.inheritedAt()));
+                    if (leaf.value() instanceof Grid && withoutGrids) {
+                        grids = true;
+                        continue;
+                    }
+                    Findings into = withoutGrids || leaf.value() instanceof Grid ? findings : new Findings();
+                    result.put(entry.name(), read(leaf, entry, into));
+                } else if (block != null && entry.type() instanceof Type.ThingOf of) {
+                    places.put(path, new Thing.Place(block.span(), null));
+                    result.put(entry.name(), new Value.Entries(entries(block, of.kind(), path + ".", withoutGrids)));
+                } else if (block != null) {
+                    findings.error("wrong-type", block.span(), "a block stands where " + Type.describe(entry.type())
+                            + " is asked for");
+                    result.put(entry.name(), FAULT);
+                } else if (entry.byDefault() != null) {
+                    Frame frame = new Frame();
+                    frame.product = product;
+                    result.put(entry.name(), entry.byDefault().eval(frame));
+                } else if (!entry.optional()) {
+                    findings.error("missing-entry", tree.span(), kind + " " + (prefix.isEmpty() ? thing.name() : "of "
+                            + thing.name()) + " says nothing of " + entry.name() + ": " + Type.describe(entry.type())
+                            + " is asked for");
+                    result.put(entry.name(), FAULT);
+                }
+            }
+            strangers(tree, kind, known);
+            return result;
+        }
+
+        private Value read(WrittenTree.Leaf leaf, EntryType entry, Findings into) {
+            Findings own = new Findings();
+            Value value = new EntryReader(vocabulary, own, product).read(leaf.value(), entry);
+            for (Diagnostic diagnostic : own.all()) {
+                into.add(leaf.inheritedAt() == null ? diagnostic
+                        : diagnostic.and(new Mark(leaf.inheritedAt(), "taken over here")));
+            }
+            return value;
+        }
+
+        private void strangers(WrittenTree tree, String kind, Map<String, EntryType> known) {
+            tree.leaves().forEach((name, leaf) -> {
+                if (!known.containsKey(name)) {
+                    Span span = leaf.name();
+                    findings.unknownName(new Span(span.file(), span.end() - name.length(), span.end()),
+                            "entry of " + kind, name, known.keySet());
+                }
+            });
+            tree.blocks().forEach((name, block) -> {
+                if (!known.containsKey(name)) {
+                    findings.unknownName(block.span(), "entry of " + kind, name, known.keySet());
+                }
+            });
+        }
+    }
+}

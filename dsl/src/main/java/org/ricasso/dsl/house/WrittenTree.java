@@ -1,0 +1,98 @@
+package org.ricasso.dsl.house;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.diagnostics.Mark;
+import org.ricasso.dsl.source.Span;
+import org.ricasso.dsl.syntax.Block;
+import org.ricasso.dsl.syntax.EntryValue;
+import org.ricasso.dsl.syntax.Name;
+
+/** The entries of a thing or block by name, before they have types; inherited ones merged in by path. */
+final class WrittenTree {
+    private final Map<String, Leaf> leaves = new LinkedHashMap<>();
+    private final Map<String, WrittenTree> blocks = new LinkedHashMap<>();
+    private final Span span;
+    private Block.Item.Route route;
+
+    private WrittenTree(Span span) {
+        this.span = span;
+    }
+
+    /** A written entry: its value, the span of its name, and the {@code like} that takes it over, or null. */
+    record Leaf(EntryValue value, Span name, Span inheritedAt) {}
+
+    static WrittenTree of(Block block, Span span, Findings findings) {
+        WrittenTree tree = new WrittenTree(span);
+        for (Block.Item item : block.items()) {
+            if (item instanceof Block.Item.Entry entry) {
+                WrittenTree at = tree;
+                for (Name name : entry.path().names().subList(0, entry.path().names().size() - 1)) {
+                    at = at.blocks.computeIfAbsent(name.text(), n -> new WrittenTree(name.span()));
+                }
+                Name last = entry.path().names().get(entry.path().names().size() - 1);
+                Leaf leaf = new Leaf(entry.value(), entry.path().span(), null);
+                Leaf earlier = at.leaves.putIfAbsent(last.text(), leaf);
+                if (earlier != null) {
+                    twice(findings, last, earlier.name());
+                }
+            } else if (item instanceof Block.Item.Nested nested) {
+                WrittenTree inner = of(nested.block(), nested.name().span(), findings);
+                WrittenTree earlier = tree.blocks.get(nested.name().text());
+                if (earlier != null && !earlier.leaves.isEmpty()) {
+                    twice(findings, nested.name(), earlier.span);
+                }
+                tree.blocks.put(nested.name().text(), earlier == null ? inner : inner.over(earlier, null));
+            } else if (item instanceof Block.Item.Route route) {
+                if (tree.route != null) {
+                    findings.error("declared-twice", route.span(), "the route stands twice");
+                }
+                tree.route = route;
+            }
+        }
+        return tree;
+    }
+
+    private static void twice(Findings findings, Name name, Span earlier) {
+        findings.add(Diagnostic.error("declared-twice", new Mark(name.span(), name + " stands twice"))
+                .and(new Mark(earlier, "first here")));
+    }
+
+    /** This tree with what it does not write taken from the parent. */
+    WrittenTree over(WrittenTree parent, Span like) {
+        WrittenTree result = new WrittenTree(span);
+        parent.leaves.forEach((name, leaf) -> {
+            if (!blocks.containsKey(name)) {
+                result.leaves.put(name, like == null ? leaf : new Leaf(leaf.value(), leaf.name(), like));
+            }
+        });
+        result.leaves.putAll(leaves);
+        parent.blocks.forEach((name, block) -> {
+            if (!leaves.containsKey(name)) {
+                WrittenTree own = blocks.get(name);
+                result.blocks.put(name, (own == null ? new WrittenTree(block.span) : own).over(block, like));
+            }
+        });
+        blocks.forEach(result.blocks::putIfAbsent);
+        result.route = route != null ? route : parent.route;
+        return result;
+    }
+
+    Map<String, Leaf> leaves() {
+        return leaves;
+    }
+
+    Map<String, WrittenTree> blocks() {
+        return blocks;
+    }
+
+    Span span() {
+        return span;
+    }
+
+    Block.Item.Route route() {
+        return route;
+    }
+}

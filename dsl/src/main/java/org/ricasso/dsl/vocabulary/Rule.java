@@ -1,0 +1,76 @@
+package org.ricasso.dsl.vocabulary;
+
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import org.ricasso.dsl.diagnostics.Severity;
+import org.ricasso.dsl.evaluate.Node;
+import org.ricasso.dsl.evaluate.Reads;
+import org.ricasso.dsl.evaluate.TextNode;
+import org.ricasso.dsl.source.Span;
+import org.ricasso.dsl.syntax.Declaration;
+
+/**
+ * A rule, checked against the vocabulary.
+ *
+ * @param name its name
+ * @param title its title
+ * @param subject what it is for
+ * @param subjectName the operation's or kind's name
+ * @param level how grave a breach is
+ * @param because its reason
+ * @param source where it comes from
+ * @param forms for {@link Subject#OPERATION} and {@link Subject#STEP} its form for each operation it applies to
+ * @param general its form for the product, for a kind, and for its examples
+ * @param syntax how it is written
+ */
+public record Rule(String name, String title, Subject subject, String subjectName, Level level, String because,
+        String source, Map<Operation, Form> forms, Form general, Declaration.RuleDeclaration syntax) {
+    public Rule {
+        forms = Collections.unmodifiableMap(new IdentityHashMap<>(forms));
+    }
+
+    public enum Subject { OPERATION, STEP, PRODUCT, KIND }
+
+    /** How grave a breach is. Safety is judged on the reach. */
+    public enum Level {
+        SAFETY(Severity.ERROR), ERROR(Severity.ERROR), WARNING(Severity.WARNING), NOTE(Severity.NOTE);
+
+        private final Severity severity;
+
+        Level(Severity severity) {
+            this.severity = severity;
+        }
+
+        public Severity severity() {
+            return severity;
+        }
+    }
+
+    /**
+     * A rule's expressions, ready for one kind of subject.
+     *
+     * @param when the condition under which it applies, or null
+     * @param lets in-between values in order
+     * @param require what must hold
+     * @param say what is said of a breach, or null
+     * @param reads what {@code require} and the in-between values read
+     * @param mark what is marked, or null
+     * @param remedy the computed remedy, or null
+     */
+    public record Form(Node when, List<Node> lets, Node require, TextNode say, Reads reads, Mark mark, Remedy remedy) {
+        public Form {
+            lets = List.copyOf(lets);
+        }
+    }
+
+    /** What a finding marks: a setting by index, or an entry of the product or thing by path. */
+    public record Mark(int setting, String entry) {}
+
+    /** How a remedy changes what it sets. */
+    public enum Change { MOST, LEAST, MIDDLE, TOLERANCE, TO }
+
+    /** A computed remedy. */
+    public record Remedy(Mark target, Change change, Node value, Span span) {}
+}

@@ -1,0 +1,237 @@
+package org.ricasso.dsl.vocabulary;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.evaluate.Checker;
+import org.ricasso.dsl.evaluate.EntryType;
+import org.ricasso.dsl.evaluate.Node;
+import org.ricasso.dsl.evaluate.Reads;
+import org.ricasso.dsl.evaluate.Scope;
+import org.ricasso.dsl.evaluate.TextNode;
+import org.ricasso.dsl.evaluate.Type;
+import org.ricasso.dsl.syntax.Declaration;
+import org.ricasso.dsl.syntax.Expression;
+
+/** Reads rules: each is checked once for every operation it applies to, so that nothing is looked up when it runs. */
+final class RuleReader {
+    private static final List<String> ENTRIES =
+            List.of("for", "when", "require", "say", "mark", "because", "source", "level");
+    private final Vocabulary vocabulary;
+    private final Findings findings;
+
+    RuleReader(Vocabulary vocabulary, Findings findings) {
+        this.vocabulary = vocabulary;
+        this.findings = findings;
+    }
+
+    void read(Declaration.RuleDeclaration declaration) {
+        Map<String, Declaration.ValueEntry> entries = new HashMap<>();
+        for (Declaration.ValueEntry entry : declaration.entries()) {
+            if (!ENTRIES.contains(entry.name().text())) {
+                findings.unknownName(entry.name().span(), "entry of rules", entry.name().text(), ENTRIES);
+            }
+            if (entries.putIfAbsent(entry.name().text(), entry) != null) {
+                findings.error("declared-twice", entry.name().span(), entry.name() + " stands twice");
+            }
+        }
+        for (String required : List.of("for", "require", "because")) {
+            if (!entries.containsKey(required)) {
+                findings.error("missing-entry", declaration.span(), "a rule says " + required + ":");
+                return;
+            }
+        }
+        String subjectName = UnitReader.text(entries.get("for").value());
+        Rule.Subject subject = subject(subjectName, entries.get("for"));
+        if (subject == null) {
+            return;
+        }
+        Map<Operation, Rule.Form> forms = new IdentityHashMap<>();
+        if (subject == Rule.Subject.OPERATION) {
+            Operation operation = vocabulary.operation(subjectName);
+            forms.put(operation, form(declaration, entries, inOperation(operation), operation, findings).form());
+        } else if (subject == Rule.Subject.STEP) {
+            for (Operation operation : vocabulary.operations()) {
+                Applied applied = form(declaration, entries, atStep(operation), operation, new Findings());
+                if (applied.applies()) {
+                    forms.put(operation, applied.form());
+                }
+            }
+        }
+        Rule.Form general = switch (subject) {
+            case OPERATION -> forms.values().iterator().next();
+            case STEP -> form(declaration, entries, anyStep(), null, findings).form();
+            default -> form(declaration, entries, ofThing(subjectName), null, findings).form();
+        };
+        String name = declaration.head().name().text();
+        String title = declaration.head().title() == null ? name : declaration.head().title().written();
+        vocabulary.rules.put(name, new Rule(name, title, subject, subjectName, level(entries.get("level")),
+                text(entries.get("because")), text(entries.get("source")), forms, general, declaration));
+    }
+
+    private Rule.Subject subject(String name, Declaration.ValueEntry entry) {
+        if (name.equals("step")) {
+            return Rule.Subject.STEP;
+        }
+        if (vocabulary.operation(name) != null) {
+            return Rule.Subject.OPERATION;
+        }
+        if (vocabulary.kinds.containsKey(name)) {
+            return name.equals(vocabulary.productKind()) ? Rule.Subject.PRODUCT : Rule.Subject.KIND;
+        }
+        Set<String> known = new TreeSet<>(vocabulary.kindNames());
+        vocabulary.operations().forEach(o -> known.add(o.name()));
+        known.add("step");
+        findings.unknownName(entry.value().span(), "operation or kind", name, known);
+        return null;
+    }
+
+    private Rule.Level level(Declaration.ValueEntry entry) {
+        if (entry == null) {
+            return Rule.Level.ERROR;
+        }
+        for (Rule.Level level : Rule.Level.values()) {
+            if (level.name().toLowerCase(Locale.ROOT).equals(UnitReader.text(entry.value()))) {
+                return level;
+            }
+        }
+        findings.error("unknown-word", entry.value().span(), "a level is safety, error, warning or note");
+        return Rule.Level.ERROR;
+    }
+
+    private static String text(Declaration.ValueEntry entry) {
+        return entry == null ? "" : UnitReader.text(entry.value());
+    }
+
+    private Set<String> roots(String... more) {
+        Set<String> roots = new TreeSet<>(Set.of(more));
+        if (vocabulary.productKind() != null) {
+            roots.add(vocabulary.productKind());
+        }
+        if (vocabulary.kinds.containsKey("centre") && roots.contains("operation")) {
+            roots.add("centre");
+        }
+        return roots;
+    }
+
+    private Scope inOperation(Operation operation) {
+        return new Scope(operation.takes(), new ArrayList<>(), operation.works(), true, null,
+                roots("operation", "before", "after"), operation.attributes(), true, false);
+    }
+
+    private Scope atStep(Operation operation) {
+        return new Scope(operation.takes(), new ArrayList<>(), null, false, null,
+                roots("operation", "before", "after", "step"), operation.attributes(), true, false);
+    }
+
+    private Scope anyStep() {
+        return new Scope(List.of(), new ArrayList<>(), null, false, null, roots("operation", "before", "after", "step"),
+                null, true, true);
+    }
+
+    private Scope ofThing(String kind) {
+        boolean product = kind.equals(vocabulary.productKind());
+        return new Scope(List.of(), new ArrayList<>(), null, false, kind, product ? roots("after") : roots(), Map.of(),
+                true, false);
+    }
+
+    private record Applied(Rule.Form form, boolean applies) {}
+
+    private Applied form(Declaration.RuleDeclaration declaration, Map<String, Declaration.ValueEntry> entries,
+            Scope scope, Operation operation, Findings into) {
+        Checker checker = new Checker(vocabulary, scope, into);
+        boolean applies = true;
+        Node when = null;
+        if (entries.containsKey("when")) {
+            Checker.Checked checked = checker.check(entries.get("when").value(), Type.Plain.LOGIC);
+            when = checked.node();
+            applies = checked.applies();
+        }
+        Reads reads = new Reads();
+        List<Node> lets = new ArrayList<>();
+        List<Reads> letReads = new ArrayList<>();
+        for (Declaration.Effect.Let let : declaration.lets()) {
+            Checker.Checked checked = checker.check(let.value(), null);
+            lets.add(checked.node());
+            letReads.add(checked.reads());
+            applies &= checked.applies();
+            scope.lets().add(new Scope.Let(let.name().text(), checked.node().type()));
+        }
+        Checker.Checked require = checker.check(entries.get("require").value(), Type.Plain.LOGIC);
+        applies &= require.applies();
+        reads.addAll(require.reads());
+        letReads.forEach(reads::addAll);
+        TextNode say = null;
+        if (entries.get("say") != null && entries.get("say").value() instanceof Expression.TextLiteral text) {
+            say = checker.text(text.text());
+        }
+        Rule.Mark mark = entries.containsKey("mark") ? mark(entries.get("mark"), scope, operation, into) : null;
+        Rule.Remedy remedy = declaration.remedy().isEmpty() ? null
+                : remedy(declaration, scope, operation, checker, into);
+        return new Applied(new Rule.Form(when, lets, require.node(), say, reads, mark, remedy), applies);
+    }
+
+    private Rule.Mark mark(Declaration.ValueEntry entry, Scope scope, Operation operation, Findings into) {
+        String path = entry.value().span().text().strip();
+        if (operation != null) {
+            int setting = operation.setting(path.startsWith("step.") ? path.substring(5) : path);
+            if (setting >= 0) {
+                return new Rule.Mark(setting, null);
+            }
+        }
+        if (scope.anyStep()) {
+            return new Rule.Mark(-1, null);
+        }
+        String product = vocabulary.productKind();
+        boolean ofThing = scope.self() != null;
+        if (ofThing || product != null && path.startsWith(product + ".")) {
+            new Checker(vocabulary, scope, into).check(entry.value(), null);
+            return new Rule.Mark(-1, product != null && path.startsWith(product + ".")
+                    ? path.substring(product.length() + 1) : path);
+        }
+        List<String> known = operation == null ? List.of() : operation.takes().stream().map(EntryType::name).toList();
+        into.unknownName(entry.value().span(), "setting or entry", path, known);
+        return null;
+    }
+
+    private Rule.Remedy remedy(Declaration.RuleDeclaration declaration, Scope scope, Operation operation, Checker checker,
+            Findings into) {
+        Rule.Mark target = null;
+        Rule.Change change = null;
+        Expression amount = null;
+        for (Declaration.ValueEntry entry : declaration.remedy()) {
+            String name = entry.name().text();
+            if (name.equals("set")) {
+                target = mark(entry, scope, operation, into);
+                continue;
+            }
+            Rule.Change found = null;
+            for (Rule.Change one : Rule.Change.values()) {
+                if (one.name().toLowerCase(Locale.ROOT).equals(name)) {
+                    found = one;
+                }
+            }
+            if (found == null || change != null) {
+                into.error("remedy-unclear", entry.span(),
+                        "a remedy has set: and one of most: least: middle: tolerance: to:");
+                return null;
+            }
+            change = found;
+            amount = entry.value();
+        }
+        if (target == null || change == null) {
+            into.error("remedy-unclear", declaration.remedySpan(),
+                    "a remedy has set: and one of most: least: middle: tolerance: to:");
+            return null;
+        }
+        Type type = target.setting() >= 0 && operation != null && change != Rule.Change.TOLERANCE
+                ? operation.takes().get(target.setting()).type() : null;
+        return new Rule.Remedy(target, change, checker.check(amount, type).node(), declaration.remedySpan());
+    }
+}

@@ -1,0 +1,227 @@
+package org.ricasso.dsl.vocabulary;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.ricasso.dsl.evaluate.Arithmetic;
+import org.ricasso.dsl.evaluate.Axis;
+import org.ricasso.dsl.evaluate.EntryType;
+import org.ricasso.dsl.evaluate.Frame;
+import org.ricasso.dsl.evaluate.Lexicon;
+import org.ricasso.dsl.evaluate.Node;
+import org.ricasso.dsl.evaluate.Property;
+import org.ricasso.dsl.evaluate.Table;
+import org.ricasso.dsl.evaluate.Type;
+import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.house.Thing;
+import org.ricasso.dsl.syntax.Declaration;
+import org.ricasso.shared.calculation.Calculation;
+import org.ricasso.shared.quantity.Measure;
+import org.ricasso.shared.quantity.UnitTable;
+
+/**
+ * All that the texts declare: units, kinds, the workpiece, tables, operations, rules, and the things by name. Filled by
+ * the {@link VocabularyLoader} stage by stage and never changed after.
+ */
+public final class Vocabulary implements Lexicon {
+    UnitTable units;
+    Arithmetic arithmetic;
+    final Map<String, Measure> dimensions = new LinkedHashMap<>();
+    private final Map<Measure, String> dimensionNames = new HashMap<>();
+    final Map<String, Axis> axes = new TreeMap<>();
+    final Map<String, Node> axisLengths = new HashMap<>();
+    final Map<String, Declaration.KindDeclaration> kinds = new TreeMap<>();
+    final Map<String, Map<String, EntryType>> entries = new TreeMap<>();
+    final Map<String, TreeMap<String, Thing>> things = new TreeMap<>();
+    final Map<String, Calculation> calculations = new TreeMap<>();
+    final Map<String, Table> tables = new TreeMap<>();
+    final Map<String, Declaration.TableDeclaration> tableTexts = new TreeMap<>();
+    final Map<String, Operation> operations = new TreeMap<>();
+    final Map<String, Declaration.OperationDeclaration> operationTexts = new TreeMap<>();
+    final Map<String, Rule> rules = new TreeMap<>();
+    final List<Property> properties = new ArrayList<>();
+    private final Map<String, Property> byPath = new HashMap<>();
+    final Map<String, String> parts = new LinkedHashMap<>();
+    final Map<String, Type> settings = new TreeMap<>();
+    String productKind;
+
+    Vocabulary() {}
+
+    void name(Measure measure, String name) {
+        dimensionNames.putIfAbsent(measure, name);
+    }
+
+    void add(Property property) {
+        properties.add(property);
+        byPath.put(property.path(), property);
+    }
+
+    @Override
+    public UnitTable units() {
+        return units;
+    }
+
+    @Override
+    public Arithmetic arithmetic() {
+        return arithmetic;
+    }
+
+    @Override
+    public Thing thing(String kind, String name) {
+        TreeMap<String, Thing> ofKind = things.get(kind);
+        return ofKind == null ? null : ofKind.get(name);
+    }
+
+    @Override
+    public Collection<String> thingNames(String kind) {
+        TreeMap<String, Thing> ofKind = things.get(kind);
+        return ofKind == null ? List.of() : ofKind.keySet();
+    }
+
+    /** All things of a kind in the order of their names. */
+    public Collection<Thing> things(String kind) {
+        TreeMap<String, Thing> ofKind = things.get(kind);
+        return ofKind == null ? List.of() : ofKind.values();
+    }
+
+    /** All things, by kind and name. */
+    public List<Thing> things() {
+        return things.values().stream().flatMap(m -> m.values().stream()).toList();
+    }
+
+    @Override
+    public Map<String, EntryType> entries(String kind) {
+        return entries.get(kind);
+    }
+
+    public Collection<String> kindNames() {
+        return kinds.keySet();
+    }
+
+    public Declaration.KindDeclaration kind(String name) {
+        return kinds.get(name);
+    }
+
+    @Override
+    public String productKind() {
+        return productKind;
+    }
+
+    @Override
+    public Property property(String part, String name) {
+        return byPath.get(part == null ? name : part + "." + name);
+    }
+
+    /**
+     * The property that a step of an operation means by a plain name or path: of the part it works, of the whole piece, or
+     * the only one of that name. {@code null} if there is none, or several.
+     */
+    public Property propertyFor(String works, String path) {
+        Property own = byPath.get(works == null ? path : works + "." + path);
+        if (own == null) {
+            own = byPath.get(path);
+        }
+        if (own != null) {
+            return own;
+        }
+        List<Property> named = properties.stream().filter(p -> p.name().equals(path)).toList();
+        return named.size() == 1 ? named.get(0) : null;
+    }
+
+    @Override
+    public Collection<String> parts() {
+        return parts.keySet();
+    }
+
+    /** A part's title; the product's kind for the whole piece. */
+    public String partTitle(String part) {
+        return part == null ? productKind : parts.get(part);
+    }
+
+    @Override
+    public List<Property> properties() {
+        return Collections.unmodifiableList(properties);
+    }
+
+    @Override
+    public Table table(String name) {
+        return tables.get(name);
+    }
+
+    @Override
+    public Collection<String> tableNames() {
+        return tables.keySet();
+    }
+
+    public Declaration.TableDeclaration tableText(String name) {
+        return tableTexts.get(name);
+    }
+
+    @Override
+    public Calculation calculation(String name) {
+        return calculations.get(name);
+    }
+
+    @Override
+    public Collection<String> calculationNames() {
+        return calculations.keySet();
+    }
+
+    public Operation operation(String name) {
+        return operations.get(name);
+    }
+
+    public Collection<Operation> operations() {
+        return operations.values();
+    }
+
+    public Declaration.OperationDeclaration operationText(String name) {
+        return operationTexts.get(name);
+    }
+
+    public Rule rule(String name) {
+        return rules.get(name);
+    }
+
+    public Collection<Rule> rules() {
+        return rules.values();
+    }
+
+    @Override
+    public Collection<Axis> axes() {
+        return axes.values();
+    }
+
+    @Override
+    public double axisLength(Axis axis, Thing product) {
+        Node node = axisLengths.get(axis.name());
+        if (node == null || product == null) {
+            return Double.NaN;
+        }
+        Frame frame = new Frame();
+        frame.product = product;
+        return node.eval(frame) instanceof Value.Num num ? num.quantity().aim().middle() : Double.NaN;
+    }
+
+    @Override
+    public Type anySetting(String name) {
+        return settings.get(name);
+    }
+
+    @Override
+    public String nameOf(Measure measure) {
+        String name = dimensionNames.get(measure);
+        if (name != null) {
+            return name;
+        }
+        if (measure.dimension().isHardness()) {
+            return measure.point() ? "hardness" : "hardness-difference";
+        }
+        return "quantity in " + units.shownFor(measure.dimension()).sign();
+    }
+}

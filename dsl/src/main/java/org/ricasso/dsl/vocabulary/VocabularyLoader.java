@@ -1,0 +1,174 @@
+package org.ricasso.dsl.vocabulary;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.diagnostics.Mark;
+import org.ricasso.dsl.evaluate.Axis;
+import org.ricasso.dsl.evaluate.Checker;
+import org.ricasso.dsl.evaluate.EntryType;
+import org.ricasso.dsl.evaluate.Scope;
+import org.ricasso.dsl.evaluate.Type;
+import org.ricasso.dsl.house.Thing;
+import org.ricasso.dsl.source.SourceFile;
+import org.ricasso.dsl.syntax.Declaration;
+import org.ricasso.dsl.syntax.ExpressionResult;
+import org.ricasso.dsl.syntax.Head;
+import org.ricasso.dsl.syntax.Name;
+import org.ricasso.dsl.syntax.Parser;
+import org.ricasso.dsl.syntax.SyntaxTree;
+import org.ricasso.shared.calculation.Calculation;
+
+/**
+ * Loads a vocabulary from the texts, stage by stage: units, kinds and the workpiece, tables, operations, rules. Things are
+ * known by name before anything speaks of them; their entries are read later, by the house.
+ */
+public final class VocabularyLoader {
+    private static final Set<String> BUILT_IN = Set.of("unit", "dimension", "axis");
+    private final Vocabulary vocabulary = new Vocabulary();
+    private final Findings findings;
+    private final List<Declaration.ThingDeclaration> things = new ArrayList<>();
+
+    private VocabularyLoader(Findings findings) {
+        this.findings = findings;
+    }
+
+    /**
+     * A vocabulary and what is left for the house.
+     *
+     * @param vocabulary the vocabulary
+     * @param things the declarations of things, each name once, in the order of the texts
+     */
+    public record Loaded(Vocabulary vocabulary, List<Declaration.ThingDeclaration> things) {}
+
+    public static Loaded load(List<SyntaxTree> trees, Map<String, SourceFile> data, List<Calculation> calculations,
+            Findings findings) {
+        VocabularyLoader loader = new VocabularyLoader(findings);
+        loader.load(trees, data, calculations);
+        return new Loaded(loader.vocabulary, List.copyOf(loader.things));
+    }
+
+    private void load(List<SyntaxTree> trees, Map<String, SourceFile> data, List<Calculation> calculations) {
+        List<Declaration> all = trees.stream().flatMap(t -> t.declarations().stream()).toList();
+        new UnitReader(vocabulary, findings).read(of(all, Declaration.ThingDeclaration.class));
+        calculations.forEach(c -> vocabulary.calculations.putIfAbsent(c.name(), c));
+        Map<String, Declaration.KindDeclaration> kinds = named(of(all, Declaration.KindDeclaration.class), "kind");
+        vocabulary.kinds.putAll(kinds);
+        FieldReader fields = new FieldReader(vocabulary, findings);
+        kinds.forEach((name, kind) -> vocabulary.entries.put(name, fields.types(kind.fields())));
+        things(of(all, Declaration.ThingDeclaration.class));
+
+        List<Declaration.WorkpieceDeclaration> pieces = of(all, Declaration.WorkpieceDeclaration.class);
+        WorkpieceReader workpiece = new WorkpieceReader(vocabulary, findings);
+        if (!pieces.isEmpty()) {
+            workpiece.product(pieces.get(0));
+            pieces.stream().skip(1).forEach(p -> findings.add(Diagnostic.error("declared-twice",
+                    new Mark(p.span(), "the workpiece is declared twice")).and(new Mark(pieces.get(0).span(), "first here"))));
+            workpiece.properties(pieces.get(0));
+        }
+        kinds.forEach((name, kind) -> {
+            Map<String, EntryType> whole = new LinkedHashMap<>();
+            fields.whole(kind.fields(), vocabulary.entries.get(name), Scope.roots(Set.of()))
+                    .forEach(e -> whole.put(e.name(), e));
+            vocabulary.entries.put(name, whole);
+        });
+        axisLengths();
+
+        Map<String, Declaration.TableDeclaration> tables = named(of(all, Declaration.TableDeclaration.class), "table");
+        TableReader tableReader = new TableReader(vocabulary, findings, data);
+        tables.values().forEach(tableReader::read);
+        tables.values().forEach(tableReader::expectations);
+
+        OperationReader operations = new OperationReader(vocabulary, findings);
+        Map<String, Declaration.OperationDeclaration> written =
+                named(of(all, Declaration.OperationDeclaration.class), "operation");
+        Map<String, Map<String, EntryType>> settings = new HashMap<>();
+        written.forEach((name, operation) -> settings.put(name, operations.settings(operation)));
+        written.forEach((name, operation) -> operations.read(operation, settings.get(name)));
+
+        RuleReader rules = new RuleReader(vocabulary, findings);
+        named(of(all, Declaration.RuleDeclaration.class), "rule").values().forEach(rules::read);
+    }
+
+    private static <T extends Declaration> List<T> of(List<Declaration> all, Class<T> type) {
+        return all.stream().filter(type::isInstance).map(type::cast).toList();
+    }
+
+    /** The declarations by name in the order of the names; a second one of a name is a finding. */
+    private <T extends Declaration> Map<String, T> named(List<T> declarations, String what) {
+        Map<String, T> result = new TreeMap<>();
+        for (T declaration : declarations) {
+            Name name = head(declaration).name();
+            T earlier = result.putIfAbsent(name.text(), declaration);
+            if (earlier != null) {
+                twice(what, name, head(earlier).name());
+            }
+        }
+        return result;
+    }
+
+    private void twice(String what, Name name, Name earlier) {
+        findings.add(Diagnostic.error("declared-twice", new Mark(name.span(), what + " " + name + " is declared twice"))
+                .and(new Mark(earlier.span(), "first here")));
+    }
+
+    private static Head head(Declaration declaration) {
+        if (declaration instanceof Declaration.KindDeclaration kind) {
+            return kind.head();
+        }
+        if (declaration instanceof Declaration.TableDeclaration table) {
+            return table.head();
+        }
+        if (declaration instanceof Declaration.OperationDeclaration operation) {
+            return operation.head();
+        }
+        return ((Declaration.RuleDeclaration) declaration).head();
+    }
+
+    private void things(List<Declaration.ThingDeclaration> declarations) {
+        Map<String, Map<String, Declaration.ThingDeclaration>> seen = new TreeMap<>();
+        for (Declaration.ThingDeclaration declaration : declarations) {
+            String kind = declaration.kind().text();
+            if (BUILT_IN.contains(kind)) {
+                continue;
+            }
+            if (!vocabulary.kinds.containsKey(kind)) {
+                Set<String> known = new TreeSet<>(vocabulary.kinds.keySet());
+                known.addAll(Set.of("kind", "workpiece", "operation", "table", "rule"));
+                findings.unknownName(declaration.kind().span(), "kind", kind, known);
+                continue;
+            }
+            Head head = declaration.head();
+            Declaration.ThingDeclaration earlier = seen.computeIfAbsent(kind, k -> new TreeMap<>())
+                    .putIfAbsent(head.name().text(), declaration);
+            if (earlier != null) {
+                twice(kind, head.name(), earlier.head().name());
+                continue;
+            }
+            things.add(declaration);
+            String title = head.title() == null ? head.name().text() : head.title().written();
+            vocabulary.things.computeIfAbsent(kind, k -> new TreeMap<>()).put(head.name().text(),
+                    new Thing(kind, head.name().text(), title, head.name().span()));
+        }
+    }
+
+    private void axisLengths() {
+        Set<String> roots = vocabulary.productKind == null ? Set.of() : Set.of(vocabulary.productKind);
+        for (Axis axis : vocabulary.axes.values()) {
+            ExpressionResult parsed = Parser.parseExpression(new SourceFile("axis " + axis.name(), axis.length(), true));
+            if (parsed.expression() != null) {
+                Type length = new Type.Measured(org.ricasso.shared.quantity.Measure.LENGTH, "length");
+                vocabulary.axisLengths.put(axis.name(), new Checker(vocabulary, Scope.roots(roots), findings)
+                        .check(parsed.expression(), length).node());
+            }
+            findings.addAll(parsed.diagnostics());
+        }
+    }
+}
