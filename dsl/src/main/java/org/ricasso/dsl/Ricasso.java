@@ -1,18 +1,39 @@
 package org.ricasso.dsl;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.ServiceLoader;
 import java.util.Set;
 import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.house.House;
 import org.ricasso.dsl.house.Texts;
+import org.ricasso.dsl.rules.RuleExamples;
+import org.ricasso.dsl.source.SourceFile;
+import org.ricasso.dsl.syntax.ParseResult;
+import org.ricasso.dsl.syntax.Parser;
+import org.ricasso.dsl.vocabulary.VocabularyLoader;
 import org.ricasso.dsl.walk.CheckedHouse;
+import org.ricasso.dsl.walk.HouseCheck;
+import org.ricasso.shared.Shipped;
 import org.ricasso.shared.calculation.Calculation;
+import org.ricasso.shared.calculation.Calculations;
 
-/** The door to the language: texts in, a checked house out. */
+/**
+ * The door to the language: texts in, a checked house out.
+ *
+ * <p>One pass a stage: text → tree → vocabulary → house → checked house. A stage takes the last one's result and gives its
+ * own and what it found; nothing is changed after it is handed on. The result depends on nothing but its input.
+ */
 public final class Ricasso {
+    private final House house;
     private final CheckedHouse checked;
 
-    private Ricasso(CheckedHouse checked) {
+    private Ricasso(House house, CheckedHouse checked) {
+        this.house = house;
         this.checked = checked;
     }
 
@@ -24,21 +45,46 @@ public final class Ricasso {
      * @param only names or numbers of the products to check; empty for all
      */
     public static Ricasso check(Texts texts, List<Calculation> calculations, Set<String> only) {
-        return new Ricasso(new CheckedHouse(List.of(), List.of(), List.of()));
+        Findings findings = new Findings();
+        List<ParseResult> parsed = texts.files().parallelStream().map(Parser::parse).toList();
+        parsed.forEach(p -> findings.addAll(p.diagnostics()));
+        VocabularyLoader.Loaded loaded = VocabularyLoader.load(parsed.stream().map(ParseResult::tree).toList(), texts.data(),
+                calculations, findings);
+        RuleExamples.run(loaded.vocabulary(), findings);
+        House house = House.load(loaded, findings);
+        return new Ricasso(house, HouseCheck.check(house, findings, only));
     }
 
     /** The works' own texts with those shipped in {@code shared} before them. */
     public static Texts withShipped(Texts own) {
-        return own;
+        List<SourceFile> files = new ArrayList<>();
+        Map<String, SourceFile> data = new LinkedHashMap<>(own.data());
+        Shipped.texts().forEach((name, text) -> {
+            SourceFile file = new SourceFile(name, text, true);
+            if (name.endsWith(".csv")) {
+                data.put(name, file);
+            } else {
+                files.add(file);
+            }
+        });
+        files.addAll(own.files());
+        return new Texts(files, data);
     }
 
-    /** The calculations found on the class path of the loader. */
+    /** The calculations that a class loader finds, by provider in the order of its class path. */
     public static List<Calculation> calculations(ClassLoader loader) {
-        return List.of();
+        List<Calculation> result = new ArrayList<>();
+        ServiceLoader.load(Calculations.class, loader).forEach(c -> result.addAll(c.calculations()));
+        return result;
     }
 
     public CheckedHouse checked() {
         return checked;
+    }
+
+    /** The house as loaded. */
+    public House house() {
+        return house;
     }
 
     /**

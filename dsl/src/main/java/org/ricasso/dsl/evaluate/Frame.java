@@ -28,6 +28,8 @@ public final class Frame {
     public final Set<String> missing = new LinkedHashSet<>();
     /** The path of an optional entry that was read and is not written, or null. */
     public String absent;
+    /** Whether a value was unknown because of a fault that has been reported. */
+    public boolean reported;
     /** Why values were unknown, in the order met. */
     public final List<Refusal> refusals = new ArrayList<>();
     /** Records derivations; null when nobody asks why. */
@@ -36,6 +38,7 @@ public final class Frame {
     /** Forgets what the last evaluation noted. */
     public void clearNotes() {
         absent = null;
+        reported = false;
         refusals.clear();
         missing.clear();
     }

@@ -155,11 +155,20 @@ final class Operators {
         }
         for (Value value : new Value[] {a, b}) {
             if (value instanceof Value.Unknown unknown) {
-                frame.refusals.add(new Frame.Refusal(unknown.reason(), new Reads(), ""));
+                note(frame, unknown);
                 return value;
             }
         }
         return null;
+    }
+
+    /** Notes why a value is unknown: a fault that has been reported, or a new reason, once. */
+    private static void note(Frame frame, Value.Unknown unknown) {
+        if (unknown.reported()) {
+            frame.reported = true;
+        } else if (frame.refusals.stream().noneMatch(r -> r.reason().equals(unknown.reason()))) {
+            frame.refusals.add(new Frame.Refusal(unknown.reason(), new Reads(), ""));
+        }
     }
 
     private static final class Joined extends Node {

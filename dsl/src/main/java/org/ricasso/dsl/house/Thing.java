@@ -32,6 +32,26 @@ public final class Thing {
         places = Collections.unmodifiableMap(new LinkedHashMap<>(where));
     }
 
+    /** A copy in which one entry, given by its dotted path, has another value. */
+    public Thing with(String path, Value value) {
+        Thing copy = new Thing(kind, name, title, span);
+        copy.fill(replaced(entries, path, value), places);
+        return copy;
+    }
+
+    private static Map<String, Value> replaced(Map<String, Value> entries, String path, Value value) {
+        Map<String, Value> result = new LinkedHashMap<>(entries);
+        int dot = path.indexOf('.');
+        if (dot < 0) {
+            result.put(path, value);
+        } else {
+            String first = path.substring(0, dot);
+            Map<String, Value> inner = entries.get(first) instanceof Value.Entries block ? block.entries() : Map.of();
+            result.put(first, new Value.Entries(replaced(inner, path.substring(dot + 1), value)));
+        }
+        return result;
+    }
+
     public String kind() {
         return kind;
     }

@@ -8,6 +8,7 @@ import org.ricasso.dsl.diagnostics.Severity;
 import org.ricasso.dsl.evaluate.Node;
 import org.ricasso.dsl.evaluate.Reads;
 import org.ricasso.dsl.evaluate.TextNode;
+import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Declaration;
 
@@ -23,11 +24,14 @@ import org.ricasso.dsl.syntax.Declaration;
  * @param source where it comes from
  * @param forms for {@link Subject#OPERATION} and {@link Subject#STEP} its form for each operation it applies to
  * @param general its form for the product, for a kind, and for its examples
+ * @param examples its examples
  * @param syntax how it is written
  */
 public record Rule(String name, String title, Subject subject, String subjectName, Level level, String because,
-        String source, Map<Operation, Form> forms, Form general, Declaration.RuleDeclaration syntax) {
+        String source, Map<Operation, Form> forms, Form general, List<Example> examples,
+        Declaration.RuleDeclaration syntax) {
     public Rule {
+        examples = List.copyOf(examples);
         forms = Collections.unmodifiableMap(new IdentityHashMap<>(forms));
     }
 
@@ -62,6 +66,13 @@ public record Rule(String name, String title, Subject subject, String subjectNam
     public record Form(Node when, List<Node> lets, Node require, TextNode say, Reads reads, Mark mark, Remedy remedy) {
         public Form {
             lets = List.copyOf(lets);
+        }
+    }
+
+    /** An example: what it binds, by path as the rule writes it, and whether the rule is to hold. */
+    public record Example(boolean passes, Map<String, Value> bound, Span span) {
+        public Example {
+            bound = Map.copyOf(bound);
         }
     }
 

@@ -11,13 +11,17 @@ import java.util.TreeSet;
 import org.ricasso.dsl.diagnostics.Findings;
 import org.ricasso.dsl.evaluate.Checker;
 import org.ricasso.dsl.evaluate.EntryType;
+import org.ricasso.dsl.evaluate.Frame;
 import org.ricasso.dsl.evaluate.Node;
 import org.ricasso.dsl.evaluate.Reads;
 import org.ricasso.dsl.evaluate.Scope;
 import org.ricasso.dsl.evaluate.TextNode;
 import org.ricasso.dsl.evaluate.Type;
+import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.syntax.Declaration;
 import org.ricasso.dsl.syntax.Expression;
+import org.ricasso.dsl.syntax.Name;
+import org.ricasso.dsl.syntax.Path;
 
 /** Reads rules: each is checked once for every operation it applies to, so that nothing is looked up when it runs. */
 final class RuleReader {
@@ -64,15 +68,53 @@ final class RuleReader {
                 }
             }
         }
-        Rule.Form general = switch (subject) {
-            case OPERATION -> forms.values().iterator().next();
-            case STEP -> form(declaration, entries, anyStep(), null, findings).form();
-            default -> form(declaration, entries, ofThing(subjectName), null, findings).form();
+        Scope scope = switch (subject) {
+            case OPERATION -> inOperation(vocabulary.operation(subjectName));
+            case STEP -> anyStep();
+            default -> ofThing(subjectName);
         };
+        Rule.Form general = subject == Rule.Subject.OPERATION ? forms.values().iterator().next()
+                : form(declaration, entries, scope, null, findings).form();
         String name = declaration.head().name().text();
         String title = declaration.head().title() == null ? name : declaration.head().title().written();
         vocabulary.rules.put(name, new Rule(name, title, subject, subjectName, level(entries.get("level")),
-                text(entries.get("because")), text(entries.get("source")), forms, general, declaration));
+                text(entries.get("because")), text(entries.get("source")), forms, general,
+                examples(declaration, scope), declaration));
+    }
+
+    private List<Rule.Example> examples(Declaration.RuleDeclaration declaration, Scope scope) {
+        List<Rule.Example> result = new ArrayList<>();
+        for (Declaration.Example example : declaration.examples()) {
+            String outcome = example.outcome().text();
+            if (!outcome.equals("passes") && !outcome.equals("fails")) {
+                findings.error("unknown-word", example.outcome().span(), "an example passes or fails");
+                continue;
+            }
+            Map<String, Value> bound = new HashMap<>();
+            for (Declaration.Binding binding : example.bindings()) {
+                Type type = new Checker(vocabulary, scope, findings).check(expression(binding.path()), null).node().type();
+                if (!(binding.value() instanceof Expression value)) {
+                    findings.error("wrong-type", binding.span(), "an example binds single values");
+                    continue;
+                }
+                Value read = new Checker(vocabulary, Scope.roots(Set.of()), findings).check(value, type).node()
+                        .eval(new Frame());
+                if (bound.putIfAbsent(binding.path().text(), read) != null) {
+                    findings.error("declared-twice", binding.span(), binding.path().text() + " is bound twice");
+                }
+            }
+            result.add(new Rule.Example(outcome.equals("passes"), bound, example.outcome().span()));
+        }
+        return result;
+    }
+
+    /** The path as the expression that reads it. */
+    private static Expression expression(Path path) {
+        Expression result = new Expression.NameUse(path.names().get(0), path.names().get(0).span());
+        for (Name name : path.names().subList(1, path.names().size())) {
+            result = new Expression.Member(result, name, result.span().to(name.span()));
+        }
+        return result;
     }
 
     private Rule.Subject subject(String name, Declaration.ValueEntry entry) {

@@ -44,6 +44,7 @@ public final class Vocabulary implements Lexicon {
     final Map<String, Operation> operations = new TreeMap<>();
     final Map<String, Declaration.OperationDeclaration> operationTexts = new TreeMap<>();
     final Map<String, Rule> rules = new TreeMap<>();
+    private final Map<Operation, List<Rule>> rulesByOperation = new java.util.IdentityHashMap<>();
     final List<Property> properties = new ArrayList<>();
     private final Map<String, Property> byPath = new HashMap<>();
     final Map<String, String> parts = new LinkedHashMap<>();
@@ -182,6 +183,23 @@ public final class Vocabulary implements Lexicon {
 
     public Declaration.OperationDeclaration operationText(String name) {
         return operationTexts.get(name);
+    }
+
+    /** Rules by what they are judged at, worked out once everything is loaded. */
+    void sortRules() {
+        for (Operation operation : operations.values()) {
+            rulesByOperation.put(operation, rules.values().stream().filter(r -> r.forms().containsKey(operation)).toList());
+        }
+    }
+
+    /** The rules judged at every step of an operation, by name. */
+    public List<Rule> rulesAt(Operation operation) {
+        return rulesByOperation.getOrDefault(operation, List.of());
+    }
+
+    /** The rules for the product or for a kind, by name. */
+    public List<Rule> rulesFor(Rule.Subject subject) {
+        return rules.values().stream().filter(r -> r.subject() == subject).toList();
     }
 
     public Rule rule(String name) {

@@ -95,6 +95,7 @@ public final class VocabularyLoader {
 
         RuleReader rules = new RuleReader(vocabulary, findings);
         named(of(all, Declaration.RuleDeclaration.class), "rule").values().forEach(rules::read);
+        vocabulary.sortRules();
     }
 
     private static <T extends Declaration> List<T> of(List<Declaration> all, Class<T> type) {

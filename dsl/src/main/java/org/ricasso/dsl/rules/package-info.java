@@ -1,0 +1,2 @@
+/** Judging rules, and running their examples. */
+package org.ricasso.dsl.rules;

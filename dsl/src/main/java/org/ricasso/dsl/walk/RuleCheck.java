@@ -1,0 +1,161 @@
+package org.ricasso.dsl.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ricasso.dsl.diagnostics.Mark;
+import org.ricasso.dsl.evaluate.Frame;
+import org.ricasso.dsl.evaluate.Reads;
+import org.ricasso.dsl.evaluate.Shows;
+import org.ricasso.dsl.evaluate.Truth;
+import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.house.RouteStep;
+import org.ricasso.dsl.house.Thing;
+import org.ricasso.dsl.rules.Verdict;
+import org.ricasso.dsl.source.Span;
+import org.ricasso.dsl.vocabulary.Rule;
+
+/** Judges rules at steps and on the product while a route is walked. */
+final class RuleCheck {
+    private static final int MARKS = 3;
+    private final Walk walk;
+
+    RuleCheck(Walk walk) {
+        this.walk = walk;
+    }
+
+    void step(int index, Frame frame) {
+        RouteStep step = walk.steps.get(index);
+        for (Rule rule : walk.vocabulary.rulesAt(step.operation())) {
+            judge(rule, rule.forms().get(step.operation()), frame, index);
+        }
+    }
+
+    void product() {
+        Frame frame = new Frame();
+        frame.product = walk.product;
+        frame.self = walk.product;
+        frame.before = walk.states.get(0);
+        frame.after = walk.last();
+        for (Rule rule : walk.vocabulary.rulesFor(Rule.Subject.PRODUCT)) {
+            judge(rule, rule.general(), frame, -1);
+        }
+    }
+
+    private void judge(Rule rule, Rule.Form form, Frame frame, int index) {
+        Verdict verdict = Verdict.of(rule, form, frame);
+        int number = index < 0 ? 0 : walk.steps.get(index).number();
+        switch (verdict.outcome()) {
+            case NOT_A_SUBJECT -> { }
+            case HOLDS -> walk.judgements.add(new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.HOLDS, ""));
+            case NOT_JUDGED -> walk.judgements.add(new Judgement(rule.name(), rule.title(), number,
+                    Judgement.Verdict.NOT_JUDGED, verdict.detail()));
+            case FAILS -> {
+                walk.judgements.add(new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.FAILS,
+                        verdict.detail()));
+                walk.findings.add(finding(rule, form, frame, index, verdict));
+            }
+        }
+    }
+
+    private Finding finding(Rule rule, Rule.Form form, Frame frame, int index, Verdict verdict) {
+        RouteStep step = index < 0 ? null : walk.steps.get(index);
+        Span primary = primary(form, step);
+        String text = switch (verdict.truth()) {
+            case SOME -> "can fail: " + verdict.detail();
+            case UNKNOWN -> "cannot be judged, so it does not hold: " + verdict.detail();
+            default -> verdict.detail();
+        };
+        List<Mark> others = new ArrayList<>();
+        others(form.reads(), step, frame, primary, others);
+        List<Finding.Attempt> attempts = new ArrayList<>();
+        if (form.remedy() != null && verdict.truth() != Truth.UNKNOWN) {
+            Finding.Attempt attempt = Amendments.attempt(walk, form.remedy(), index, frame);
+            if (attempt != null) {
+                attempts.add(attempt);
+            }
+        }
+        return new Finding(rule.name(), rule.level().severity(), primary, text, others, List.of(rule.because()),
+                rule.source().isEmpty() ? List.of() : List.of(rule.source()), attempts);
+    }
+
+    private Span primary(Rule.Form form, RouteStep step) {
+        Rule.Mark mark = form.mark() != null ? form.mark() : form.remedy() != null ? form.remedy().target() : null;
+        if (mark != null) {
+            if (mark.setting() >= 0 && step != null && step.places()[mark.setting()] != null) {
+                return step.places()[mark.setting()];
+            }
+            Thing.Place place = mark.entry() == null ? null : walk.product.places().get(mark.entry());
+            if (place != null) {
+                return place.value();
+            }
+        }
+        if (step == null) {
+            for (String path : form.reads().product) {
+                Thing.Place place = walk.product.places().get(path);
+                if (place != null) {
+                    return place.value();
+                }
+            }
+            return walk.product.span();
+        }
+        for (int setting : form.reads().settings) {
+            if (step.places()[setting] != null) {
+                return step.places()[setting];
+            }
+        }
+        return step.span();
+    }
+
+    private void others(Reads reads, RouteStep step, Frame frame, Span primary, List<Mark> others) {
+        for (int slot : reads.properties) {
+            walk.leftBy(slot, step == null ? primary : step.span()).ifPresent(m -> add(others, m, primary));
+        }
+        for (String path : reads.product) {
+            Thing.Place place = walk.product.places().get(path);
+            if (place != null) {
+                add(others, new Mark(place.value(), "asked for here"), primary);
+            }
+        }
+        if (step != null) {
+            for (int setting : reads.settings) {
+                if (step.places()[setting] != null) {
+                    add(others, new Mark(step.places()[setting], step.operation().takes().get(setting).name()), primary);
+                }
+            }
+        }
+        if (frame.centre != null) {
+            for (String path : reads.centre) {
+                Thing.Place place = frame.centre.places().get(path);
+                if (place != null) {
+                    add(others, new Mark(place.value(), path + " of " + frame.centre.name()), primary);
+                }
+            }
+        }
+    }
+
+    private static void add(List<Mark> others, Mark mark, Span primary) {
+        if (others.size() < MARKS && !mark.span().equals(primary)
+                && others.stream().noneMatch(m -> m.span().equals(mark.span()))) {
+            others.add(mark);
+        }
+    }
+
+    /** Rules of kinds, judged once for the house on each thing of the kind. */
+    static void things(org.ricasso.dsl.vocabulary.Vocabulary vocabulary, List<Finding> findings) {
+        for (Rule rule : vocabulary.rulesFor(Rule.Subject.KIND)) {
+            for (Thing thing : vocabulary.things(rule.subjectName())) {
+                Frame frame = new Frame();
+                frame.self = thing;
+                Verdict verdict = Verdict.of(rule, rule.general(), frame);
+                if (verdict.outcome() == Verdict.Outcome.FAILS) {
+                    Span primary = rule.general().reads().self.stream().map(thing.places()::get)
+                            .filter(java.util.Objects::nonNull).map(Thing.Place::value).findFirst().orElse(thing.span());
+                    findings.add(new Finding(rule.name(), rule.level().severity(), primary,
+                            Shows.show(new Value.Ref(thing)) + ": " + verdict.detail(), List.of(),
+                            List.of(rule.because()), rule.source().isEmpty() ? List.of() : List.of(rule.source()),
+                            List.of()));
+                }
+            }
+        }
+    }
+}

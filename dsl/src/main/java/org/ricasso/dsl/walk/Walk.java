@@ -1,0 +1,318 @@
+package org.ricasso.dsl.walk;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import org.ricasso.dsl.diagnostics.Mark;
+import org.ricasso.dsl.diagnostics.Severity;
+import org.ricasso.dsl.evaluate.Comparisons;
+import org.ricasso.dsl.evaluate.Frame;
+import org.ricasso.dsl.evaluate.Node;
+import org.ricasso.dsl.evaluate.Property;
+import org.ricasso.dsl.evaluate.Shows;
+import org.ricasso.dsl.evaluate.Truth;
+import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.house.RouteStep;
+import org.ricasso.dsl.house.Thing;
+import org.ricasso.dsl.source.Span;
+import org.ricasso.dsl.vocabulary.Operation;
+import org.ricasso.dsl.vocabulary.Vocabulary;
+
+/**
+ * One walk of a workpiece through a route: needs, rules, what each step leaves, measurements. After a finding it goes on as
+ * if the need were met. A walk is run once and then read.
+ */
+final class Walk {
+    final Vocabulary vocabulary;
+    final Thing product;
+    final List<RouteStep> steps;
+    final List<Finding> findings = new ArrayList<>();
+    final List<Judgement> judgements = new ArrayList<>();
+    /** The state after each step; the first is the start. */
+    final List<Value[]> states = new ArrayList<>();
+    /** For each slot the index of the step that changed it last, -1 for none. */
+    final int[] lastChange;
+    /** For each slot the index of the step that may have disturbed it last, -1 for none. */
+    final int[] lastDisturbed;
+    final List<Value[]> settings = new ArrayList<>();
+    final List<List<Arrived>> arrivals = new ArrayList<>();
+    private final Changes changes;
+    private final RuleCheck rules;
+
+    /** How a need was met. {@code since} is the number of the step that started a clock, for a duty. */
+    record Arrived(Operation.Need need, Value condition, Value found, int since) {}
+
+    Walk(Vocabulary vocabulary, List<RouteStep> steps, Changes changes) {
+        this.vocabulary = vocabulary;
+        this.product = changes.product();
+        this.steps = steps;
+        this.changes = changes;
+        this.lastChange = new int[vocabulary.properties().size()];
+        this.lastDisturbed = new int[lastChange.length];
+        this.rules = new RuleCheck(this);
+        Arrays.fill(lastChange, -1);
+        Arrays.fill(lastDisturbed, -1);
+    }
+
+    Walk run() {
+        states.add(start());
+        for (int i = 0; i < steps.size(); i++) {
+            step(i);
+        }
+        rules.product();
+        return this;
+    }
+
+    Value[] last() {
+        return states.get(states.size() - 1);
+    }
+
+    private Value[] start() {
+        Value[] state = new Value[lastChange.length];
+        Frame frame = new Frame();
+        frame.product = product;
+        for (Property property : vocabulary.properties()) {
+            Value value = property.starts() == null ? null : property.starts().eval(frame);
+            state[property.slot()] = value == null || value instanceof Value.Absent
+                    ? new Value.Unknown("no step says " + property.path(), false) : settled(property, value);
+        }
+        return state;
+    }
+
+    private void step(int index) {
+        RouteStep step = steps.get(index);
+        Value[] before = states.get(index).clone();
+        if (step.operation() == null) {
+            // nothing can be said of a step that is not known, nor of the piece after it
+            Arrays.fill(before, new Value.Unknown("an unknown step", true));
+            states.add(before);
+            settings.add(new Value[0]);
+            arrivals.add(List.of());
+            return;
+        }
+        Operation operation = step.operation();
+        Frame frame = new Frame();
+        frame.product = product;
+        frame.centre = step.centre();
+        frame.before = before;
+        frame.settings = settings(index, step, frame);
+        settings.add(frame.settings);
+        arrivals.add(needs(index, frame));
+        Value[] after = leave(index, operation, frame);
+        states.add(after);
+        frame.after = after;
+        rules.step(index, frame);
+        operation.disturbs().forEach(slot -> lastDisturbed[slot] = index);
+        measured(index, after);
+    }
+
+    private Value[] settings(int index, RouteStep step, Frame frame) {
+        Value[] result = new Value[step.settings().length];
+        Map<Integer, Value> other = changes.settings().getOrDefault(index, Map.of());
+        for (int i = 0; i < result.length; i++) {
+            Value value = other.getOrDefault(i, step.settings()[i]);
+            result[i] = value != null ? value : step.operation().takes().get(i).byDefault().eval(frame);
+        }
+        return result;
+    }
+
+    private List<Arrived> needs(int index, Frame frame) {
+        RouteStep step = steps.get(index);
+        List<Arrived> result = new ArrayList<>();
+        for (Operation.Need need : step.operation().needs()) {
+            int slot = need.property().slot();
+            Value found = frame.before[slot];
+            frame.clearNotes();
+            Value asked = need.condition().eval(frame);
+            int since = 0;
+            if (isReported(found) || isReported(asked) || asked instanceof Value.Absent) {
+                result.add(new Arrived(need, asked, found, 0));
+                continue;
+            }
+            if (found instanceof Value.Unknown || asked instanceof Value.Unknown) {
+                unmet(index, need, found, asked, Truth.UNKNOWN);
+                frame.before[slot] = new Value.Unknown("reported", true);
+            } else {
+                Truth met = Comparisons.meets(found, asked, false);
+                if (found instanceof Value.Clock && met == Truth.UNKNOWN) {
+                    since = lastChange[slot] < 0 ? 0 : steps.get(lastChange[slot]).number();
+                } else if (met != Truth.ALL) {
+                    unmet(index, need, found, asked, met);
+                    frame.before[slot] = asIfMet(need.property(), found, asked);
+                }
+            }
+            result.add(new Arrived(need, asked, found, since));
+        }
+        return result;
+    }
+
+    private void unmet(int index, Operation.Need need, Value found, Value asked, Truth met) {
+        RouteStep step = steps.get(index);
+        Property property = need.property();
+        String text;
+        if (found instanceof Value.Unknown unknown) {
+            text = "nothing says " + property.name() + ", " + step.operation().name() + " needs " + Conditions.text(asked);
+        } else if (asked instanceof Value.Unknown unknown) {
+            text = "it cannot be told what " + property.name() + " has to be: " + unknown.reason();
+        } else {
+            text = property.name() + (met == Truth.SOME ? " can be " : " is ") + Shows.show(found) + ", "
+                    + step.operation().name() + " needs " + Conditions.text(asked);
+        }
+        List<Mark> others = new ArrayList<>();
+        leftBy(property.slot(), step.span()).ifPresent(others::add);
+        for (int setting : need.reads().settings) {
+            if (step.places()[setting] != null) {
+                others.add(new Mark(step.places()[setting], "asked for here"));
+            }
+        }
+        findings.add(new Finding("need-unmet", Severity.ERROR, step.span(), text, others, List.of(need.complaint()),
+                List.of(), List.of()));
+    }
+
+    /** The step that left a property as it is, or nothing where no step did. */
+    java.util.Optional<Mark> leftBy(int slot, Span not) {
+        int change = lastChange[slot];
+        if (change < 0 || steps.get(change).span().equals(not)) {
+            return java.util.Optional.empty();
+        }
+        RouteStep step = steps.get(change);
+        return java.util.Optional.of(new Mark(step.span(), "step " + step.number() + " left "
+                + vocabulary.properties().get(slot).name() + " so"));
+    }
+
+    private static Value asIfMet(Property property, Value found, Value asked) {
+        if (asked instanceof Value.Several several && several.values().stream().allMatch(Value.Words.class::isInstance)) {
+            return new Value.Words(several.values().stream().flatMap(v -> ((Value.Words) v).words().stream()).sorted()
+                    .limit(1).toList());
+        }
+        if (found instanceof Value.Num || found instanceof Value.Along || found instanceof Value.Clock) {
+            return new Value.Unknown("reported", true);
+        }
+        return asked instanceof Value.Several several ? several.values().get(0) : asked;
+    }
+
+    private Value[] leave(int index, Operation operation, Frame frame) {
+        Value[] after = frame.before.clone();
+        frame.clearNotes();
+        frame.lets = new Value[operation.lets().size()];
+        for (int i = 0; i < frame.lets.length; i++) {
+            frame.lets[i] = operation.lets().get(i).eval(frame);
+        }
+        List<Frame.Refusal> fromLets = List.copyOf(frame.refusals);
+        boolean reportedLets = frame.reported;
+        for (Operation.Leave leave : operation.leaves()) {
+            frame.clearNotes();
+            Property property = leave.property();
+            Value value = leave.value().eval(frame);
+            if (value instanceof Value.Absent) {
+                value = new Value.Unknown("no step says " + property.path(), false);
+            } else if (value instanceof Value.Unknown unknown && !unknown.reported()) {
+                List<Frame.Refusal> refusals = new ArrayList<>(frame.refusals);
+                refusals.addAll(fromLets);
+                if (!(frame.reported || reportedLets)) {
+                    refused(index, leave, unknown, refusals);
+                }
+                value = new Value.Unknown(unknown.reason(), true);
+            }
+            value = settled(property, value);
+            after[property.slot()] = value;
+            if (!value.equals(frame.before[property.slot()]) || value instanceof Value.Clock) {
+                lastChange[property.slot()] = index;
+            }
+        }
+        advanceClocks(index, operation, frame, after);
+        return after;
+    }
+
+    /** A table or calculation gave no answer: said once, where the value stands that it was asked for. */
+    private void refused(int index, Operation.Leave leave, Value.Unknown unknown, List<Frame.Refusal> refusals) {
+        RouteStep step = steps.get(index);
+        Frame.Refusal refusal = refusals.stream().filter(r -> r.reason().equals(unknown.reason())).findFirst()
+                .orElse(new Frame.Refusal(unknown.reason(), leave.reads(), ""));
+        int[] cause = cause(index, refusal.reads());
+        Span primary = cause == null ? step.span() : steps.get(cause[0]).places()[cause[1]];
+        List<Mark> others = new ArrayList<>();
+        if (cause != null && cause[0] != index) {
+            others.add(new Mark(step.span(), "needed here"));
+        }
+        List<int[]> search = Candidates.settings(this, index, leave);
+        findings.add(new Finding("cannot-be-told", Severity.ERROR, primary, leave.property().name()
+                + " cannot be told: " + refusal.reason(), others, List.of(),
+                refusal.source().isEmpty() ? List.of() : List.of(refusal.source()),
+                List.of(new Finding.Attempt.Search(search, leave.property().slot()))));
+    }
+
+    /** The written setting, of this step or of the one that left what is read, behind some reads; or null. */
+    private int[] cause(int index, org.ricasso.dsl.evaluate.Reads reads) {
+        for (int setting : reads.settings) {
+            if (steps.get(index).places()[setting] != null) {
+                return new int[] {index, setting};
+            }
+        }
+        for (int slot : reads.properties) {
+            int change = lastChange[slot];
+            if (change >= 0 && change < index) {
+                for (Operation.Leave leave : steps.get(change).operation().leaves()) {
+                    if (leave.property().slot() == slot) {
+                        return cause(change, leave.reads());
+                    }
+                }
+            }
+        }
+        return null;
+    }
+
+    private Value settled(Property property, Value value) {
+        if (property.type() == org.ricasso.dsl.evaluate.Type.Plain.CLOCK && value instanceof Value.Num num) {
+            return new Value.Clock(num.quantity().aim().least());
+        }
+        return Conditions.settled(property.type(), value, vocabulary.arithmetic());
+    }
+
+    /** Every step adds its own least time to clocks that run; one it starts begins when it ends. */
+    private void advanceClocks(int index, Operation operation, Frame frame, Value[] after) {
+        double least = Conditions.leastTime(operation.run(), frame);
+        for (Property property : vocabulary.properties()) {
+            int slot = property.slot();
+            if (after[slot] instanceof Value.Clock clock && lastChange[slot] != index) {
+                after[slot] = new Value.Clock(clock.atLeast() + least);
+            }
+        }
+    }
+
+    private void measured(int index, Value[] after) {
+        for (RouteStep.Measure measure : steps.get(index).measures()) {
+            Value found = after[measure.property().slot()];
+            if (measure.limit() == null || isReported(measure.limit()) || isReported(found)
+                    || found instanceof Value.Unknown) {
+                continue;
+            }
+            if (Comparisons.meets(found, measure.limit(), false) == Truth.NONE) {
+                List<Mark> others = new ArrayList<>();
+                leftBy(measure.property().slot(), steps.get(index).span()).ifPresent(others::add);
+                findings.add(new Finding("limit-out-of-reach", Severity.ERROR, measure.span(),
+                        measure.property().name() + " is " + Shows.show(found) + " here, the limit is "
+                                + Conditions.text(measure.limit()), others, List.of(), List.of(), List.of()));
+            }
+        }
+    }
+
+    static boolean isReported(Value value) {
+        return value instanceof Value.Unknown unknown && unknown.reported();
+    }
+
+    /** The node that left a property last, with its step; or null. */
+    Node leftFrom(int slot) {
+        int change = lastChange[slot];
+        if (change < 0) {
+            return null;
+        }
+        for (Operation.Leave leave : steps.get(change).operation().leaves()) {
+            if (leave.property().slot() == slot) {
+                return leave.value();
+            }
+        }
+        return null;
+    }
+}
