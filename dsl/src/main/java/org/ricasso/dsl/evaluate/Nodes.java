@@ -156,6 +156,10 @@ final class Nodes {
         Value read(Frame frame) {
             Value from = target instanceof Self && frame.bound != null ? new Value.Absent(key()) : target.eval(frame);
             if (frame.bound != null && (from instanceof Value.Absent || from instanceof Value.Unknown)) {
+                // the whole path is what the example has to bind, not each step on the way
+                if (target instanceof Place inner) {
+                    frame.missing.remove(inner.key());
+                }
                 frame.missing.add(key());
                 return new Value.Unknown(key() + " is not bound by the example", false);
             }

@@ -1,5 +1,6 @@
 package org.ricasso.dsl.rules;
 
+import java.util.Set;
 import org.ricasso.dsl.evaluate.Comparisons;
 import org.ricasso.dsl.evaluate.Frame;
 import org.ricasso.dsl.evaluate.Truth;
@@ -47,10 +48,21 @@ public record Verdict(Outcome outcome, Truth truth, String detail) {
             if (truth == Truth.UNKNOWN) {
                 return new Verdict(Outcome.FAILS, truth, whyNot(frame));
             }
-            return new Verdict(Outcome.FAILS, truth, form.say() == null ? rule.title() : form.say().fill(frame));
+            return new Verdict(Outcome.FAILS, truth, said(rule, form, frame));
         } finally {
             frame.reach = false;
         }
+    }
+
+    /** What is said of a breach; an example need not bind what only the saying reads. */
+    private static String said(Rule rule, Rule.Form form, Frame frame) {
+        if (form.say() == null) {
+            return rule.title();
+        }
+        Set<String> missing = Set.copyOf(frame.missing);
+        String said = form.say().fill(frame);
+        frame.missing.retainAll(missing);
+        return said;
     }
 
     private static String whyNot(Frame frame) {

@@ -11,13 +11,13 @@ import java.util.TreeSet;
 import org.ricasso.dsl.diagnostics.Findings;
 import org.ricasso.dsl.evaluate.Checker;
 import org.ricasso.dsl.evaluate.EntryType;
-import org.ricasso.dsl.evaluate.Frame;
 import org.ricasso.dsl.evaluate.Node;
 import org.ricasso.dsl.evaluate.Reads;
 import org.ricasso.dsl.evaluate.Scope;
 import org.ricasso.dsl.evaluate.TextNode;
 import org.ricasso.dsl.evaluate.Type;
 import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.house.EntryReader;
 import org.ricasso.dsl.syntax.Declaration;
 import org.ricasso.dsl.syntax.Expression;
 import org.ricasso.dsl.syntax.Name;
@@ -93,12 +93,8 @@ final class RuleReader {
             Map<String, Value> bound = new HashMap<>();
             for (Declaration.Binding binding : example.bindings()) {
                 Type type = new Checker(vocabulary, scope, findings).check(expression(binding.path()), null).node().type();
-                if (!(binding.value() instanceof Expression value)) {
-                    findings.error("wrong-type", binding.span(), "an example binds single values");
-                    continue;
-                }
-                Value read = new Checker(vocabulary, Scope.roots(Set.of()), findings).check(value, type).node()
-                        .eval(new Frame());
+                Value read = new EntryReader(vocabulary, findings, null).read(binding.value(),
+                        new EntryType(binding.path().text(), type, true, null, null, null, binding.span()));
                 if (bound.putIfAbsent(binding.path().text(), read) != null) {
                     findings.error("declared-twice", binding.span(), binding.path().text() + " is bound twice");
                 }
