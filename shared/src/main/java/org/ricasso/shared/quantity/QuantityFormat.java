@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 
 /** Quantities as text: the digits as written, or computed values rounded outward so that a band never looks tighter. */
 public final class QuantityFormat {
+    private static final int MOST_DECIMALS = 18;
     private static final MathContext NINE_DIGITS = new MathContext(9, RoundingMode.HALF_EVEN);
 
     private QuantityFormat() {}
@@ -27,32 +28,51 @@ public final class QuantityFormat {
 
     /** One coherent number in the quantity's unit, rounded to its decimals. */
     public static String number(Quantity quantity, double coherent) {
-        return withUnit(round(quantity, coherent, RoundingMode.HALF_EVEN), quantity.shown().unit());
+        int decimals = decimals(quantity, Interval.of(coherent));
+        return withUnit(round(quantity, coherent, decimals, RoundingMode.HALF_EVEN), quantity.shown().unit());
     }
 
     /** Some band of the quantity's measure, in its unit. */
     public static String band(Quantity quantity, Interval band) {
         Unit unit = quantity.shown().unit();
+        int decimals = decimals(quantity, band);
         if (band.isSingle()) {
-            return withUnit(round(quantity, band.least(), RoundingMode.HALF_EVEN), unit);
+            return withUnit(round(quantity, band.least(), decimals, RoundingMode.HALF_EVEN), unit);
         }
         if (band.most() == Double.POSITIVE_INFINITY) {
             return band.least() == Double.NEGATIVE_INFINITY ? withUnit("any", unit)
-                    : withUnit("min " + round(quantity, band.least(), RoundingMode.FLOOR), unit);
+                    : withUnit("min " + round(quantity, band.least(), decimals, RoundingMode.FLOOR), unit);
         }
         if (band.least() == Double.NEGATIVE_INFINITY) {
-            return withUnit("max " + round(quantity, band.most(), RoundingMode.CEILING), unit);
+            return withUnit("max " + round(quantity, band.most(), decimals, RoundingMode.CEILING), unit);
         }
-        String least = round(quantity, band.least(), RoundingMode.FLOOR);
-        String most = round(quantity, band.most(), RoundingMode.CEILING);
+        String least = round(quantity, band.least(), decimals, RoundingMode.FLOOR);
+        String most = round(quantity, band.most(), decimals, RoundingMode.CEILING);
         return withUnit(least.equals(most) ? least : least + ".." + most, unit);
     }
 
-    private static String round(Quantity quantity, double coherent, RoundingMode mode) {
+    /** The unit's decimals, and more where they would leave the larger end less than two digits: 0.0004 mm, not 0.0. */
+    private static int decimals(Quantity quantity, Interval band) {
+        int decimals = quantity.shown().decimals();
+        Unit unit = quantity.shown().unit();
+        double size = Math.max(finite(band.least()), finite(band.most())) / unit.factor();
+        if (quantity.measure().point() || size == 0) {
+            return decimals;
+        }
+        // the place of the first digit that is not nought: 0 for 0.5, 3 for 0.0005
+        BigDecimal rounded = new BigDecimal(size).round(NINE_DIGITS);
+        int first = rounded.scale() - rounded.precision();
+        return size >= 1 ? decimals : Math.max(decimals, Math.min(first + 2, MOST_DECIMALS));
+    }
+
+    private static double finite(double end) {
+        return Double.isInfinite(end) || Numbers.compare(end, 0) == 0 ? 0 : Math.abs(end);
+    }
+
+    private static String round(Quantity quantity, double coherent, int decimals, RoundingMode mode) {
         if (Double.isInfinite(coherent)) {
             return coherent > 0 ? "∞" : "-∞";
         }
-        int decimals = quantity.shown().decimals();
         double value = quantity.shown().unit().fromCoherent(coherent, quantity.measure().point());
         // to nearest first: neither 0.30000000000000004 nor the 5E-14 °C that an offset leaves of 0 °C is rounded up
         BigDecimal near = new BigDecimal(value).round(NINE_DIGITS).setScale(decimals + 6, RoundingMode.HALF_EVEN);

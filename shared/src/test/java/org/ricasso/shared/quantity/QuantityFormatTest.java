@@ -53,6 +53,27 @@ class QuantityFormatTest {
         assertThat(QuantityFormat.number(ice, 273.15 - 1e-13)).isEqualTo("0 °C");
     }
 
+    /** The unit's decimals are for values of its size; a much smaller one must not be shown as nothing. */
+    @Test
+    void aSmallValueKeepsTwoDigits() {
+        assertThat(length(0.4e-6, 0.4e-6)).isEqualTo("0.0004 mm");
+        assertThat(length(0.31e-6, 0.447e-6)).isEqualTo("0.00031..0.00045 mm");
+        assertThat(length(0, 75e-6)).isEqualTo("0.0..0.075 mm");
+        assertThat(length(0, 0.15e-3)).isEqualTo("0.0..0.15 mm");
+        assertThat(length(2.123456e-3, 2.123456e-3)).isEqualTo("2.12 mm");
+        assertThat(length(0, 0)).isEqualTo("0.0 mm");
+        assertThat(length(0, 0.3e-3 - 0.1e-3 - 0.2e-3)).isEqualTo("0.0 mm");
+        assertThat(length(Double.NEGATIVE_INFINITY, 4e-6)).isEqualTo("max 0.004 mm");
+        Unit coherent = TestUnits.TABLE.shownFor(TestUnits.unit("m²/s").dimension());
+        assertThat(QuantityFormat.aim(Quantity.of(coherent.measure(), 5.9123e-12, coherent)))
+                .isEqualTo("0.0000000000059 m^2/s");
+        assertThat(QuantityFormat.number(Quantity.of(Measure.TEMPERATURE, 273.55, CELSIUS), 273.55)).isEqualTo("0 °C");
+    }
+
+    private static String length(double least, double most) {
+        return QuantityFormat.aim(Quantity.band(Measure.LENGTH, new Interval(least, most), MILLIMETRE));
+    }
+
     @Test
     void anOpenEndAsANumber() {
         Quantity limit = Quantity.band(Measure.HARDNESS, new Interval(56, Double.POSITIVE_INFINITY), HRC);
