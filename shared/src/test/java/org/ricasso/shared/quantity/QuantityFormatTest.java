@@ -62,7 +62,7 @@ class QuantityFormatTest {
         assertThat(length(0, 0.15e-3)).isEqualTo("0.0..0.15 mm");
         assertThat(length(2.123456e-3, 2.123456e-3)).isEqualTo("2.12 mm");
         assertThat(length(0, 0)).isEqualTo("0.0 mm");
-        assertThat(length(0, 0.3e-3 - 0.1e-3 - 0.2e-3)).isEqualTo("0.0 mm");
+        assertThat(length(0.3e-3 - 0.1e-3 - 0.2e-3, 0)).isEqualTo("0.0 mm");
         assertThat(length(Double.NEGATIVE_INFINITY, 4e-6)).isEqualTo("max 0.004 mm");
         Unit coherent = TestUnits.TABLE.shownFor(TestUnits.unit("m²/s").dimension());
         assertThat(QuantityFormat.aim(Quantity.of(coherent.measure(), 5.9123e-12, coherent)))
