@@ -13,6 +13,7 @@ import org.ricasso.dsl.house.House;
 import org.ricasso.dsl.house.Texts;
 import org.ricasso.dsl.rules.RuleExamples;
 import org.ricasso.dsl.source.SourceFile;
+import org.ricasso.dsl.syntax.Damage;
 import org.ricasso.dsl.syntax.ParseResult;
 import org.ricasso.dsl.syntax.Parser;
 import org.ricasso.dsl.vocabulary.VocabularyLoader;
@@ -45,13 +46,14 @@ public final class Ricasso {
      * @param only names or numbers of the products to check; empty for all
      */
     public static Ricasso check(Texts texts, List<Calculation> calculations, Set<String> only) {
-        Findings findings = new Findings();
         List<ParseResult> parsed = texts.files().parallelStream().map(Parser::parse).toList();
+        Damage damage = Damage.of(parsed);
+        Findings findings = new Findings(damage::speaksOf);
         parsed.forEach(p -> findings.addAll(p.diagnostics()));
         VocabularyLoader.Loaded loaded = VocabularyLoader.load(parsed.stream().map(ParseResult::tree).toList(), texts.data(),
                 calculations, findings);
         RuleExamples.run(loaded.vocabulary(), findings);
-        House house = House.load(loaded, findings);
+        House house = House.load(loaded, damage, findings);
         return new Ricasso(house, HouseCheck.check(house, findings, only));
     }
 

@@ -3,11 +3,27 @@ package org.ricasso.dsl.diagnostics;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Predicate;
 import org.ricasso.dsl.source.Span;
 
 /** Collects what a stage finds. A place that has an error gets no second one of the same name. */
 public final class Findings {
     private final List<Diagnostic> found = new ArrayList<>();
+    private final Predicate<String> lost;
+
+    public Findings() {
+        this(name -> false);
+    }
+
+    /** @param lost whether a name's declaration may have been lost where a text could not be read */
+    public Findings(Predicate<String> lost) {
+        this.lost = lost;
+    }
+
+    /** Whether a name's declaration may have been lost where a text could not be read. */
+    public Predicate<String> lost() {
+        return lost;
+    }
 
     public void add(Diagnostic diagnostic) {
         for (Diagnostic other : found) {
@@ -28,6 +44,9 @@ public final class Findings {
 
     /** An unknown name, with the names near it; the nearest is a remedy that can be applied. */
     public void unknownName(Span span, String what, String name, Collection<String> known) {
+        if (lost.test(name)) {
+            return;
+        }
         Diagnostic diagnostic = Diagnostic.error("unknown-name", new Mark(span, "no " + what + " is named " + name));
         List<String> near = Nearest.to(name, known);
         for (String one : near) {

@@ -43,6 +43,9 @@ public final class Comparisons {
     }
 
     private static Truth numbers(Operator operator, Quantity x, Quantity y, boolean reach) {
+        if (!x.measure().point() && !x.measure().dimension().equals(y.measure().dimension())) {
+            throw new IllegalArgumentException("differences on two hardness scales cannot be compared");
+        }
         Quantity converted = x.measure().point() && x.measure().dimension().isHardness()
                 ? Arithmetic.onScaleOf(y, x) : y;
         Interval a = reach ? x.reach() : x.aim();

@@ -1,6 +1,7 @@
 package org.ricasso.dsl.evaluate;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
 import org.ricasso.dsl.source.Span;
@@ -51,7 +52,24 @@ final class Functions {
 
         @Override
         protected Value compute(Frame frame) {
+            if (frame.bound == null) {
+                Value value = argument.eval(frame);
+                if (value instanceof Value.Unknown unknown && unknown.reported()) {
+                    frame.reported = true;
+                    return new Value.Logic(Truth.UNKNOWN);
+                }
+                return known(value);
+            }
+            // in an example, what is not bound is not there: that is what is asked
+            Set<String> missing = Set.copyOf(frame.missing);
             Value value = argument.eval(frame);
+            frame.missing.retainAll(missing);
+            String inner = argument.span().text() + ".";
+            return frame.bound.keySet().stream().anyMatch(k -> k.startsWith(inner)) ? new Value.Logic(Truth.ALL)
+                    : known(value);
+        }
+
+        private static Value known(Value value) {
             return new Value.Logic(Truth.of(!(value instanceof Value.Unknown) && !(value instanceof Value.Absent)));
         }
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.ricasso.dsl.diagnostics.Findings;
 import org.ricasso.dsl.syntax.Block;
+import org.ricasso.dsl.syntax.Damage;
 import org.ricasso.dsl.vocabulary.Vocabulary;
 import org.ricasso.dsl.vocabulary.VocabularyLoader;
 
@@ -19,15 +20,15 @@ import org.ricasso.dsl.vocabulary.VocabularyLoader;
 public record House(Vocabulary vocabulary, Map<Thing, List<RouteStep>> routes) {
 
     /** Reads things and routes. */
-    public static House load(VocabularyLoader.Loaded loaded, Findings findings) {
+    public static House load(VocabularyLoader.Loaded loaded, Damage damage, Findings findings) {
         Vocabulary vocabulary = loaded.vocabulary();
-        ThingReader things = new ThingReader(vocabulary, findings, loaded.things());
+        ThingReader things = new ThingReader(vocabulary, findings, loaded.things(), damage);
         Map<Thing, List<RouteStep>> routes = new LinkedHashMap<>();
-        if (vocabulary.productKind() != null) {
+        if (vocabulary.productKind() != null && !damage.ofVocabulary()) {
             for (Thing product : new ArrayList<>(vocabulary.things(vocabulary.productKind()))) {
                 Block.Item.Route route = things.route(product);
                 if (route != null && !things.isFaulty(product)) {
-                    routes.put(product, new RouteReader(vocabulary, findings, product).read(route.steps()));
+                    routes.put(product, new RouteReader(vocabulary, findings, product, damage).read(route.steps()));
                 }
             }
         }

@@ -17,6 +17,7 @@ import org.ricasso.dsl.evaluate.Type;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Block;
+import org.ricasso.dsl.syntax.Damage;
 import org.ricasso.dsl.syntax.Name;
 import org.ricasso.dsl.syntax.Step;
 import org.ricasso.dsl.vocabulary.Operation;
@@ -28,8 +29,10 @@ final class RouteReader {
     private final Vocabulary vocabulary;
     private final Findings findings;
     private final Thing product;
+    private final Damage damage;
 
-    RouteReader(Vocabulary vocabulary, Findings findings, Thing product) {
+    RouteReader(Vocabulary vocabulary, Findings findings, Thing product, Damage damage) {
+        this.damage = damage;
         this.vocabulary = vocabulary;
         this.findings = findings;
         this.product = product;
@@ -37,9 +40,16 @@ final class RouteReader {
 
     List<RouteStep> read(List<Step> steps) {
         List<RouteStep> result = new ArrayList<>();
-        for (Step step : steps) {
+        for (int i = 0; i < steps.size(); i++) {
+            Step step = steps.get(i);
             order(steps, step);
-            result.add(read(step));
+            int end = i + 1 < steps.size() ? steps.get(i + 1).number().span().start() : step.block().span().end();
+            boolean damaged = damage.in(step.span().file(), step.span().start(), end);
+            result.add(read(step, damaged));
+            if (damaged) {
+                // what stood here is lost, and so is what the piece is like after it
+                result.add(unknown(step));
+            }
         }
         return result;
     }
@@ -81,7 +91,11 @@ final class RouteReader {
         }
     }
 
-    private RouteStep read(Step step) {
+    private static RouteStep unknown(Step step) {
+        return new RouteStep(number(step), null, null, new Value[0], new Span[0], List.of(), step);
+    }
+
+    private RouteStep read(Step step, boolean damaged) {
         if (number(step) < 1 || number(step) > 99_999) {
             findings.error("step-number", step.number().span(), "a step has a whole number from 1 to 99999");
         }
@@ -89,7 +103,7 @@ final class RouteReader {
         if (operation == null) {
             findings.unknownName(step.operation().span(), "operation", step.operation().text(),
                     vocabulary.operations().stream().map(Operation::name).toList());
-            return new RouteStep(number(step), null, null, new Value[0], new Span[0], List.of(), step);
+            return unknown(step);
         }
         Value[] settings = new Value[operation.takes().size()];
         Span[] places = new Span[settings.length];
@@ -98,20 +112,20 @@ final class RouteReader {
             if (item instanceof Block.Item.Entry entry) {
                 setting(operation, entry, settings, places);
             } else if (item instanceof Block.Item.Nested nested) {
-                measure(operation, nested, measures);
+                measure(operation, nested, measures, damaged);
             }
         }
         for (int i = 0; i < settings.length; i++) {
             EntryType setting = operation.takes().get(i);
             if (settings[i] == null && setting.byDefault() == null) {
-                if (!setting.optional()) {
+                if (!setting.optional() && !damaged) {
                     findings.error("missing-setting", step.operation().span(), operation.name() + " takes "
                             + setting.name() + ": " + Type.describe(setting.type()) + " is asked for");
                 }
-                settings[i] = setting.optional() ? new Value.Absent(setting.name()) : FAULT;
+                settings[i] = setting.optional() && !damaged ? new Value.Absent(setting.name()) : FAULT;
             }
         }
-        return new RouteStep(number(step), operation, centre(step, operation), settings, places,
+        return new RouteStep(number(step), operation, centre(step, operation, damaged), settings, places,
                 List.copyOf(measures.values()), step);
     }
 
@@ -132,9 +146,9 @@ final class RouteReader {
         places[index] = entry.value().span();
     }
 
-    private Thing centre(Step step, Operation operation) {
+    private Thing centre(Step step, Operation operation, boolean damaged) {
         if (step.centre() == null) {
-            if (!operation.at().isEmpty()) {
+            if (!operation.at().isEmpty() && !damaged) {
                 findings.error("centre-missing", step.operation().span(), operation.name() + " runs at a "
                         + types(operation) + ": write at and the centre");
             }
@@ -168,7 +182,8 @@ final class RouteReader {
         return String.join(" or ", operation.at().stream().map(Thing::name).toList());
     }
 
-    private void measure(Operation operation, Block.Item.Nested nested, Map<Integer, RouteStep.Measure> measures) {
+    private void measure(Operation operation, Block.Item.Nested nested, Map<Integer, RouteStep.Measure> measures,
+            boolean damaged) {
         Name name = nested.name();
         Property property = null;
         TreeSet<String> known = new TreeSet<>();
@@ -215,7 +230,7 @@ final class RouteReader {
             }
             if (type.byDefault() != null) {
                 entries.put(type.name(), type.byDefault().eval(new Frame()));
-            } else if (!type.optional()) {
+            } else if (!type.optional() && !damaged) {
                 findings.error("missing-entry", name.span(), "the measurement of " + name + " says nothing of "
                         + type.name() + ": " + Type.describe(type.type()) + " is asked for");
                 entries.put(type.name(), FAULT);
@@ -225,9 +240,6 @@ final class RouteReader {
     }
 
     private static Type limitType(Property property) {
-        if (property.type() instanceof Type.WordsOf) {
-            return new Type.ListOf(property.type());
-        }
-        return property.type() instanceof Type.AlongAxis ? property.type() : property.type();
+        return property.type() instanceof Type.WordsOf ? new Type.ListOf(property.type()) : property.type();
     }
 }

@@ -2,6 +2,7 @@ package org.ricasso.dsl.house;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,6 +18,7 @@ import org.ricasso.dsl.evaluate.Type;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Block;
+import org.ricasso.dsl.syntax.Damage;
 import org.ricasso.dsl.syntax.Declaration.ThingDeclaration;
 import org.ricasso.dsl.syntax.Grid;
 import org.ricasso.dsl.vocabulary.Vocabulary;
@@ -26,14 +28,16 @@ final class ThingReader {
     private static final Value FAULT = new Value.Unknown("a fault reported elsewhere", true);
     private final Vocabulary vocabulary;
     private final Findings findings;
+    private final Damage damage;
     private final Map<String, ThingDeclaration> declarations = new HashMap<>();
     private final Map<String, WrittenTree> trees = new HashMap<>();
     private final Map<String, Block.Item.Route> routes = new HashMap<>();
     private final Set<String> faulty = new TreeSet<>();
 
-    ThingReader(Vocabulary vocabulary, Findings findings, List<ThingDeclaration> things) {
+    ThingReader(Vocabulary vocabulary, Findings findings, List<ThingDeclaration> things, Damage damage) {
         this.vocabulary = vocabulary;
         this.findings = findings;
+        this.damage = damage;
         things.forEach(t -> declarations.put(key(t.kind().text(), t.head().name().text()), t));
         for (ThingDeclaration thing : things) {
             tree(thing, new LinkedHashSet<>());
@@ -115,7 +119,8 @@ final class ThingReader {
             thing.fill(unknown, Map.of());
             return;
         }
-        Filling filling = new Filling(thing, kind.equals(vocabulary.productKind()) ? thing : null);
+        Filling filling = new Filling(thing, kind.equals(vocabulary.productKind()) ? thing : null,
+                isDamaged(declaration, new HashSet<>()));
         // first without what stands along an axis, since the axis' length is an entry itself
         thing.fill(filling.entries(tree, kind, "", true), filling.places);
         if (filling.grids) {
@@ -131,16 +136,39 @@ final class ThingReader {
         }
     }
 
+    /** Whether a thing, or one it takes over from, could not be read whole. */
+    private boolean isDamaged(ThingDeclaration thing, Set<ThingDeclaration> seen) {
+        if (!seen.add(thing)) {
+            return true;
+        }
+        Span block = thing.block().span();
+        int end = block.end();
+        for (Block.Item item : thing.block().items()) {
+            // a lost step is the route's matter
+            if (item instanceof Block.Item.Route route && !route.steps().isEmpty()) {
+                end = route.steps().get(0).number().span().start();
+            }
+        }
+        if (damage.in(block.file(), thing.span().start(), end)) {
+            return true;
+        }
+        ThingDeclaration parent = thing.head().like() == null ? null
+                : declarations.get(key(thing.kind().text(), thing.head().like().text()));
+        return parent != null && isDamaged(parent, seen);
+    }
+
     /** One thing's entries on their way from written to typed. */
     private final class Filling {
         private final Thing thing;
         private final Thing product;
         private final Map<String, Thing.Place> places = new LinkedHashMap<>();
+        private final boolean damaged;
         private boolean grids;
 
-        private Filling(Thing thing, Thing product) {
+        private Filling(Thing thing, Thing product, boolean damaged) {
             this.thing = thing;
             this.product = product;
+            this.damaged = damaged;
         }
 
         private Map<String, Value> entries(WrittenTree tree, String kind, String prefix, boolean withoutGrids) {
@@ -165,6 +193,8 @@ final class ThingReader {
                     findings.error("wrong-type", block.span(), "a block stands where " + Type.describe(entry.type())
                             + " is asked for");
                     result.put(entry.name(), FAULT);
+                } else if (damaged) {
+                    result.put(entry.name(), FAULT);
                 } else if (entry.byDefault() != null) {
                     Frame frame = new Frame();
                     frame.product = product;
@@ -181,7 +211,7 @@ final class ThingReader {
         }
 
         private Value read(WrittenTree.Leaf leaf, EntryType entry, Findings into) {
-            Findings own = new Findings();
+            Findings own = new Findings(findings.lost());
             Value value = new EntryReader(vocabulary, own, product).read(leaf.value(), entry);
             for (Diagnostic diagnostic : own.all()) {
                 into.add(leaf.inheritedAt() == null ? diagnostic

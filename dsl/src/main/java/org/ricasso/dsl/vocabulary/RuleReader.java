@@ -238,6 +238,11 @@ final class RuleReader {
         return null;
     }
 
+    private Type entryType(String path) {
+        EntryType entry = vocabulary.entryType(vocabulary.productKind(), path);
+        return entry == null ? null : entry.type();
+    }
+
     private Rule.Remedy remedy(Declaration.RuleDeclaration declaration, Scope scope, Operation operation, Checker checker,
             Findings into) {
         Rule.Mark target = null;
@@ -268,8 +273,9 @@ final class RuleReader {
                     "a remedy has set: and one of most: least: middle: tolerance: to:");
             return null;
         }
-        Type type = target.setting() >= 0 && operation != null && change != Rule.Change.TOLERANCE
-                ? operation.takes().get(target.setting()).type() : null;
+        Type type = change == Rule.Change.TOLERANCE ? null
+                : target.setting() >= 0 && operation != null ? operation.takes().get(target.setting()).type()
+                        : target.entry() == null ? null : entryType(target.entry());
         return new Rule.Remedy(target, change, checker.check(amount, type).node(), declaration.remedySpan());
     }
 }

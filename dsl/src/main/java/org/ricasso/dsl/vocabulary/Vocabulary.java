@@ -100,6 +100,19 @@ public final class Vocabulary implements Lexicon {
         return entries.get(kind);
     }
 
+    /** The entry at a dotted path of a kind, through the kinds of its blocks; or null. */
+    public EntryType entryType(String kind, String path) {
+        EntryType entry = null;
+        for (String name : path.split("\\.")) {
+            entry = entries.containsKey(kind) ? entries.get(kind).get(name) : null;
+            if (entry == null) {
+                return null;
+            }
+            kind = entry.type() instanceof Type.ThingOf of ? of.kind() : "";
+        }
+        return entry;
+    }
+
     public Collection<String> kindNames() {
         return kinds.keySet();
     }

@@ -13,7 +13,6 @@ import org.ricasso.dsl.diagnostics.Severity;
 import org.ricasso.dsl.evaluate.Derivation;
 import org.ricasso.dsl.evaluate.EntryType;
 import org.ricasso.dsl.evaluate.Property;
-import org.ricasso.dsl.evaluate.Shows;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.EntryReader;
 import org.ricasso.dsl.house.RouteStep;
@@ -128,7 +127,7 @@ final class ProductCheck {
                     place == null ? List.of() : List.of(new Edit(place, setting.value())));
         }
         Finding.Attempt.Entry entry = (Finding.Attempt.Entry) attempt;
-        EntryType type = entryType(entry.path());
+        EntryType type = vocabulary.entryType(product.kind(), entry.path());
         Value value = type == null ? null : read(entry.value(), type);
         if (value == null || !mends(walk, finding, Changes.none(product.with(entry.path(), value)))) {
             return null;
@@ -136,19 +135,6 @@ final class ProductCheck {
         Thing.Place place = product.places().get(entry.path());
         return new Remedy("set " + entry.path() + " to " + entry.value(),
                 place == null || place.inheritedAt() != null ? List.of() : List.of(new Edit(place.value(), entry.value())));
-    }
-
-    private EntryType entryType(String path) {
-        String kind = product.kind();
-        String[] names = path.split("\\.");
-        for (int i = 0; i < names.length; i++) {
-            EntryType type = vocabulary.entries(kind).get(names[i]);
-            if (type == null || i == names.length - 1) {
-                return type;
-            }
-            kind = type.type() instanceof org.ricasso.dsl.evaluate.Type.ThingOf of ? of.kind() : kind;
-        }
-        return null;
     }
 
     /** The value that a text writes, read as the house reads it; null where it would be a finding. */
@@ -280,9 +266,5 @@ final class ProductCheck {
             Derivation derivation = new Why(walk).property(slot);
             return derivation == null ? List.of() : derivation.sources().stream().limit(4).toList();
         }
-    }
-
-    static String shown(Value value) {
-        return Shows.show(value);
     }
 }

@@ -30,9 +30,9 @@ public record Measure(Dimension dimension, boolean point) {
 
     /**
      * Whether a value of the other measure may stand where one of this is asked: the same measure, or hardness on
-     * another scale, which the published table joins.
+     * another scale (points, which the published table joins, or differences, which are kept on their scale).
      */
     public boolean accepts(Measure other) {
-        return equals(other) || point == other.point && dimension.isHardness() && other.dimension.isHardness() && point;
+        return equals(other) || point == other.point && dimension.isHardness() && other.dimension.isHardness();
     }
 }
