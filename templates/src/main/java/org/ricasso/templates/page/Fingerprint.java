@@ -1,5 +1,6 @@
 package org.ricasso.templates.page;
 
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -13,6 +14,12 @@ import java.util.List;
  */
 final class Fingerprint {
     private static final int DIGITS = 12;
+    private static final ClassValue<Form> FORMS = new ClassValue<>() {
+        @Override
+        protected Form computeValue(Class<?> type) {
+            return Form.of(type);
+        }
+    };
 
     private Fingerprint() {}
 
@@ -42,22 +49,32 @@ final class Fingerprint {
             to.append('l').append(list.size()).append(':');
             list.forEach(element -> write(to, element));
         } else if (value instanceof Record inner) {
-            RecordComponent[] components = inner.getClass().getRecordComponents();
-            to.append('r').append(inner.getClass().getSimpleName()).append(components.length).append(':');
-            for (RecordComponent component : components) {
-                to.append(component.getName()).append('=');
-                write(to, read(inner, component));
+            Form form = FORMS.get(inner.getClass());
+            to.append(form.head());
+            for (int i = 0; i < form.names().size(); i++) {
+                to.append(form.names().get(i)).append('=');
+                write(to, read(inner, form.accessors().get(i)));
             }
         } else {
             throw new IllegalArgumentException("a view model holds texts, truths, lists and records, not " + value);
         }
     }
 
-    private static Object read(Record record, RecordComponent component) {
+    private static Object read(Record record, Method accessor) {
         try {
-            return component.getAccessor().invoke(record);
+            return accessor.invoke(record);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("the view models are public records", e);
+        }
+    }
+
+    /** How a record class is written; looked up once, since a page holds hundreds of records. */
+    private record Form(String head, List<String> names, List<Method> accessors) {
+        static Form of(Class<?> type) {
+            List<RecordComponent> components = List.of(type.getRecordComponents());
+            return new Form("r" + type.getSimpleName() + components.size() + ":",
+                    components.stream().map(RecordComponent::getName).toList(),
+                    components.stream().map(RecordComponent::getAccessor).toList());
         }
     }
 }

@@ -37,7 +37,8 @@ final class InstructionPages {
                 step.run() == null ? List.of() : List.of(ValueText.shown(step.run())),
                 cautions(step), typed(centre, KnownEntries.WEAR), typed(centre, KnownEntries.EMERGENCY),
                 typed(centre, KnownEntries.ASK), arrival(step), timeIn(step), settings(step), work(step),
-                CheckPoints.of(step), timeOut(step), handOn(step), more(step), centreFacts(centre));
+                CheckPoints.of(step), timeOut(step), handOn(step, index, true), handOn(step, index, false), more(step),
+                centreFacts(centre));
     }
 
     private List<StepLink> neighbour(int index) {
@@ -64,7 +65,7 @@ final class InstructionPages {
         }
         Thing caution = ref.thing();
         String thing = text(caution, KnownEntries.THING);
-        return new WorkInstruction.Caution(thing.isEmpty() ? caution.title() : thing,
+        return new WorkInstruction.Caution(thing.isEmpty() ? caution.title() : Names.capital(thing),
                 text(caution, KnownEntries.MOMENT), text(caution, KnownEntries.ACT),
                 each(caution.at(KnownEntries.SIGNS)).stream().map(ValueText::line).map(Signs::of).toList());
     }
@@ -159,9 +160,14 @@ final class InstructionPages {
         return new WorkInstruction.Work(runs);
     }
 
-    private static List<Fact> handOn(CheckedStep step) {
+    /** What the step changed: that which the next step looks at, or else the rest. */
+    private List<Fact> handOn(CheckedStep step, int index, boolean asked) {
+        Set<String> next = index + 1 == product.steps().size() ? Set.of()
+                : product.steps().get(index + 1).arrival().stream().map(CheckedStep.Arrival::path)
+                        .collect(Collectors.toSet());
         return step.handOver().stream()
                 .filter(h -> !(h.value() instanceof Value.Clock))
+                .filter(h -> next.contains(h.path()) == asked)
                 .map(h -> new Fact(Names.label(h.name()), ValueText.shown(h.value())))
                 .toList();
     }

@@ -9,12 +9,16 @@ final class Names {
 
     /** {@code since-quench} becomes {@code Since quench}. */
     static String label(String name) {
-        String words = name.replace('-', ' ').strip();
-        if (words.isEmpty()) {
-            return name;
+        return capital(name.replace('-', ' ').strip());
+    }
+
+    /** The text with a capital at its beginning. */
+    static String capital(String text) {
+        if (text.isEmpty()) {
+            return text;
         }
-        int first = words.offsetByCodePoints(0, 1);
-        return words.substring(0, first).toUpperCase(java.util.Locale.ROOT) + words.substring(first);
+        int first = text.offsetByCodePoints(0, 1);
+        return text.substring(0, first).toUpperCase(java.util.Locale.ROOT) + text.substring(first);
     }
 
     /** {@code blade.edge.each-side} becomes {@code Blade, edge, each side}. */

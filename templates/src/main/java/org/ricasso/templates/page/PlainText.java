@@ -62,6 +62,9 @@ final class PlainText {
      * number does not part from its tolerance and unit at a line's end.
      */
     static String typeset(String text) {
+        if (text.chars().noneMatch(c -> c >= '0' && c <= '9' || c == '±')) {
+            return text;
+        }
         String result = RANGE.matcher(text).replaceAll(NO_BREAK + "to" + NO_BREAK);
         result = MINUS.matcher(result).replaceAll("\u2212");
         result = BEFORE_TOLERANCE.matcher(result).replaceAll(NO_BREAK + "±" + NO_BREAK);

@@ -26,14 +26,15 @@ import java.util.List;
  * @param work the work, line by line
  * @param checks what is measured
  * @param timeOut clocks that begin with this step
- * @param handOn what the step leaves
+ * @param handOn what the step leaves changed and the next step looks at
+ * @param changes what else it leaves changed
  * @param more attributes of the operation that have no place of their own
  * @param centreFacts what is stated of the work centre
  */
 public record WorkInstruction(Identity identity, String number, String title, String purpose, String works,
         String centre, String centreTitle, List<StepLink> before, List<StepLink> after, String setUp, List<Shown> run,
         List<Caution> cautions, List<String> wear, List<String> emergency, List<String> ask, List<Arrival> arrival, List<Clock> timeIn, List<Fact> settings,
-        List<Work> work, List<Check> checks, List<Clock> timeOut, List<Fact> handOn, List<Fact> more,
+        List<Work> work, List<Check> checks, List<Clock> timeOut, List<Fact> handOn, List<Fact> changes, List<Fact> more,
         List<Fact> centreFacts) {
 
     /**

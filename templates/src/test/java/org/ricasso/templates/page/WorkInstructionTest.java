@@ -23,7 +23,8 @@ class WorkInstructionTest {
                 "Run: 4.0 h per load computed",
                 "Do", "Set 180 ± 5 °C for 2 h .",
                 "Measure", "Nothing is measured at this step.",
-                "Hand on", "Hardness 56.2 to 57.1 HRC computed, with scatter 54.7 to 58.6 HRC", "Structure tempered",
+                "Hand on", "The next step looks at nothing that changes here.",
+                "What else this step changes", "Hardness 56.2 to 57.1 HRC computed, with scatter 54.7 to 58.6 HRC", "Structure tempered",
                 "Your site's safety rules, the machine maker's manual and your training come first.");
     }
 
@@ -31,7 +32,7 @@ class WorkInstructionTest {
     void theClockStandsOnTheStepThatStartsItToo() {
         assertThat(Pages.text(PAGES.get("ab-2120/step-155.html"))).containsSubsequence(
                 "First step of the route", "Hand on", "Since quench : max 4 h , until step 170 Temper",
-                "Time out of here");
+                "Time out of here", "Step 170 looks at:", "Structure as-quenched");
     }
 
     @Test
