@@ -34,7 +34,11 @@ public final class Upsetting {
         return force(diameter, height, to, strength * StrictMath.pow(StrictMath.log(height / to), hardening), friction);
     }
 
-    /** Force for a known flow stress, as in hot forging. @throws IllegalArgumentException unless {@code to <= height} */
+    /**
+     * Force for a known flow stress, as in hot forging.
+     *
+     * @throws IllegalArgumentException unless {@code to <= height}
+     */
     public static double force(double diameter, double height, double to, double flowStress, double friction) {
         if (!(to <= height)) {
             throw Refusal.outside("the height left", to, 0, height, "mm", 1e-3);
