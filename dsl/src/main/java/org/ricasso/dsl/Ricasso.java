@@ -7,7 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.ServiceLoader;
 import java.util.Set;
-import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.answer.Calculator;
+import org.ricasso.dsl.answer.Explainer;
 import org.ricasso.dsl.diagnostics.Findings;
 import org.ricasso.dsl.house.House;
 import org.ricasso.dsl.house.Texts;
@@ -93,31 +94,21 @@ public final class Ricasso {
      * Evaluates one expression of the language.
      *
      * @param expression the expression
-     * @param product a product's name or number, so that the root of that kind and its entries can be used; or null
+     * @param product a product's name or number, so that the root of that kind, its entries and {@code after.…} can be
+     *     used; or null
      */
-    public Answer calculate(String expression, String product) {
-        return new Answer("", "", "", List.of(), List.of());
+    public Calculator.Answer calculate(String expression, String product) {
+        return new Calculator(house).calculate(expression, product);
     }
 
-    /** What the texts say of a name (rule, operation, kind, table, calculation, thing), as plain lines. */
+    /** What the texts say of a name (rule, operation, kind, property, table, calculation, thing), as plain lines. */
     public Optional<List<String>> explain(String name) {
-        return Optional.empty();
+        List<String> lines = new Explainer(house).explain(name);
+        return lines.isEmpty() ? Optional.empty() : Optional.of(lines);
     }
 
     /** Names near one that is not known, best first. */
     public List<String> near(String name) {
-        return List.of();
+        return new Explainer(house).near(name);
     }
-
-    /**
-     * An evaluated expression.
-     *
-     * @param value the value as shown
-     * @param aim the aim, where it differs from the reach; else empty
-     * @param reach the reach, where it differs from the aim; else empty
-     * @param derivation how it came about, indented lines
-     * @param diagnostics what stood in the way; then the rest is empty
-     */
-    public record Answer(String value, String aim, String reach, List<String> derivation,
-            List<Diagnostic> diagnostics) {}
 }

@@ -8,6 +8,7 @@ import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.ricasso.dsl.Ricasso;
+import org.ricasso.dsl.answer.Calculator;
 
 /**
  * Evaluates one expression of the language against the house and prints its value, its aim and reach where they
@@ -38,7 +39,7 @@ public final class CalculateMojo extends HouseMojo {
     public void execute() throws MojoExecutionException, MojoFailureException {
         Ricasso ricasso = load(read().texts(), Set.of());
         String of = product == null || product.isBlank() ? null : product.strip();
-        Ricasso.Answer answer = ricasso.calculate(expression, of);
+        Calculator.Answer answer = ricasso.calculate(expression, of);
         Console console = new Console(getLog());
         if (!answer.diagnostics().isEmpty()) {
             answer.diagnostics().forEach(console::print);
@@ -48,7 +49,7 @@ public final class CalculateMojo extends HouseMojo {
         console.print(lines(answer));
     }
 
-    private static List<String> lines(Ricasso.Answer answer) {
+    private static List<String> lines(Calculator.Answer answer) {
         List<String> result = new ArrayList<>();
         result.add("value  " + answer.value());
         if (!answer.aim().isEmpty()) {

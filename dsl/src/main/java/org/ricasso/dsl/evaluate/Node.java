@@ -27,7 +27,7 @@ public abstract class Node {
         }
         frame.trace.enter();
         Value value = compute(frame);
-        frame.trace.leave(span.text(), value, source(frame, value));
+        frame.trace.leave(span.text().strip().replaceAll("\\s*\\R\\s*", " "), value, source(frame, value));
         return value;
     }
 

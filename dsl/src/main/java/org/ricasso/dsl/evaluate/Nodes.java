@@ -154,7 +154,7 @@ final class Nodes {
 
         @Override
         Value read(Frame frame) {
-            Value from = target instanceof Self && frame.bound != null ? new Value.Absent(key()) : target.eval(frame);
+            Value from = target instanceof Self && frame.bound != null ? new Value.Absent(key()) : from(frame);
             if (frame.bound != null && (from instanceof Value.Absent || from instanceof Value.Unknown)) {
                 // the whole path is what the example has to bind, not each step on the way
                 if (target instanceof Place inner) {
@@ -173,6 +173,18 @@ final class Nodes {
                 return value == null ? new Value.Absent(key()) : value;
             }
             return from;
+        }
+
+        /** The thing, block or row. The way to a place is no part of a derivation, a row's look-up is. */
+        private Value from(Frame frame) {
+            if (target.type() instanceof Type.RowOf) {
+                return target.eval(frame);
+            }
+            Trace trace = frame.trace;
+            frame.trace = null;
+            Value value = target.eval(frame);
+            frame.trace = trace;
+            return value;
         }
     }
 

@@ -1,0 +1,42 @@
+package org.ricasso.dsl.walk;
+
+import java.util.List;
+import org.ricasso.dsl.evaluate.Derivation;
+import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.house.House;
+import org.ricasso.dsl.house.Thing;
+
+/** A product's route, walked once for questions: its states, and how a property came about. */
+public final class Walked {
+    private final Walk walk;
+
+    private Walked(Walk walk) {
+        this.walk = walk;
+    }
+
+    public static Walked of(House house, Thing product) {
+        return new Walked(new Walk(house.vocabulary(), house.routes().getOrDefault(product, List.of()),
+                Changes.none(product)).run());
+    }
+
+    /** The state at the start of the route, by slot. */
+    public Value[] first() {
+        return walk.states.get(0).clone();
+    }
+
+    /** The state at the end of the route, by slot. */
+    public Value[] last() {
+        return walk.last().clone();
+    }
+
+    /** How the final value of a property came about, or null where no step left it. */
+    public Derivation why(int slot) {
+        return new Why(walk).property(slot);
+    }
+
+    /** The product that a name or a text of its own such as a number means, or null. */
+    public static Thing product(House house, String name) {
+        return house.routes().keySet().stream().filter(p -> HouseCheck.isMeant(p, java.util.Set.of(name))).findFirst()
+                .orElse(null);
+    }
+}
