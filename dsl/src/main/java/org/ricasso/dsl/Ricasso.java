@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.ServiceLoader;
 import java.util.Set;
 import org.ricasso.dsl.answer.Calculator;
 import org.ricasso.dsl.answer.Explainer;
@@ -74,11 +73,13 @@ public final class Ricasso {
         return new Texts(files, data);
     }
 
-    /** The calculations that a class loader finds, by provider in the order of its class path. */
+    /**
+     * The calculations that a class loader finds, ours and those a works brings, in the order of their names.
+     *
+     * @throws IllegalStateException if two providers offer one name
+     */
     public static List<Calculation> calculations(ClassLoader loader) {
-        List<Calculation> result = new ArrayList<>();
-        ServiceLoader.load(Calculations.class, loader).forEach(c -> result.addAll(c.calculations()));
-        return result;
+        return List.copyOf(Calculations.all(loader).values());
     }
 
     public CheckedHouse checked() {
