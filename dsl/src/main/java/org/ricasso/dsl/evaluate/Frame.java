@@ -13,6 +13,8 @@ public final class Frame {
     public Thing product;
     public Thing self;
     public Thing centre;
+    /** The title of the step's operation, or null. */
+    public String operation;
     /** The step's settings in the order of the operation. */
     public Value[] settings = {};
     /** In-between values in the order of their {@code let}. */

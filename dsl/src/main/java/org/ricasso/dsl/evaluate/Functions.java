@@ -205,7 +205,7 @@ final class Functions {
             Table.Answer answer = ask(frame);
             frame.trace = trace;
             if (answer == null || answer.found() == null) {
-                return table.name();
+                return "";
             }
             String rows = answer.used().stream().map(r -> r.place() + (r.source().isEmpty() ? "" : " (" + r.source() + ")"))
                     .collect(Collectors.joining(", "));

@@ -127,7 +127,7 @@ public final class Literals {
             return diagnostic;
         }
         for (Unit unit : units.of(quantity.measure().dimension())) {
-            if (unit.sign().equals(name.text()) || unit.point() != quantity.shown().unit().point()) {
+            if (unit.sign().equals(name.text()) || unit.point() != quantity.shown().unit().point() || isOtherSign(unit)) {
                 continue;
             }
             Unit own = quantity.shown().unit();
@@ -140,6 +140,12 @@ public final class Literals {
             }
         }
         return diagnostic;
+    }
+
+    /** Whether the unit is only another sign of the one that its dimension is shown in. */
+    private boolean isOtherSign(Unit unit) {
+        Unit shown = units.shownFor(unit.dimension());
+        return !unit.equals(shown) && unit.factor() == shown.factor() && unit.offset() == shown.offset();
     }
 
     private static List<Edit> edits(Expression.Literal literal, Unit unit) {

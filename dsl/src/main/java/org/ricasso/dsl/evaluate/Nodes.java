@@ -116,7 +116,7 @@ final class Nodes {
         @Override
         Value read(Frame frame) {
             if (!(type() instanceof Type.ThingOf)) {
-                return new Value.Txt(key());
+                return new Value.Txt(type() == Type.Plain.OPERATION && frame.operation != null ? frame.operation : key());
             }
             org.ricasso.dsl.house.Thing thing = key().equals("centre") ? frame.centre : frame.product;
             return thing == null ? new Value.Absent(key()) : new Value.Ref(thing);

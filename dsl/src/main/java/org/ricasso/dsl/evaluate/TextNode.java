@@ -12,8 +12,7 @@ public record TextNode(List<Object> pieces) {
         StringBuilder result = new StringBuilder();
         for (Object piece : pieces) {
             if (piece instanceof Node node) {
-                Value value = node.eval(frame);
-                result.append(node.type() == Type.Plain.OPERATION ? "the step" : Shows.show(value));
+                result.append(Shows.show(node.eval(frame)));
             } else {
                 result.append(piece);
             }

@@ -86,7 +86,8 @@ final class Characteristics {
         Outcome.Made made = made(asked, found);
         outcomes.add(new Outcome(path, property.path(), asked, found, made,
                 change < 0 ? 0 : walk.steps.get(change).number(), measuredAt));
-        if (Walk.isReported(asked) || Walk.isReported(found)) {
+        if (Walk.isReported(asked) || Walk.isReported(found)
+                || walk.found[property.slot()] && made == Outcome.Made.MISSED) {
             return;
         }
         Span place = walk.product.places().containsKey(path) ? walk.product.places().get(path).value() : walk.product.span();

@@ -1,8 +1,11 @@
 package org.ricasso.dsl.walk;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.ricasso.dsl.diagnostics.Mark;
+import org.ricasso.dsl.diagnostics.Severity;
 import org.ricasso.dsl.evaluate.Frame;
 import org.ricasso.dsl.evaluate.Reads;
 import org.ricasso.dsl.evaluate.Shows;
@@ -25,9 +28,19 @@ final class RuleCheck {
 
     void step(int index, Frame frame) {
         RouteStep step = walk.steps.get(index);
+        Set<Integer> wrong = new HashSet<>();
         for (Rule rule : walk.vocabulary.rulesAt(step.operation())) {
-            judge(rule, rule.forms().get(step.operation()), frame, index);
+            Rule.Form form = rule.forms().get(step.operation());
+            if (judge(rule, form, frame, index) && rule.level().severity() == Severity.ERROR) {
+                form.reads().properties.stream().filter(slot -> isNumber(frame.after[slot])).forEach(wrong::add);
+            }
         }
+        // only now, so that several rules can speak of one value at one step
+        wrong.forEach(slot -> walk.found[slot] = true);
+    }
+
+    private static boolean isNumber(Value value) {
+        return value instanceof Value.Num || value instanceof Value.Along;
     }
 
     void product() {
@@ -41,7 +54,8 @@ final class RuleCheck {
         }
     }
 
-    private void judge(Rule rule, Rule.Form form, Frame frame, int index) {
+    /** @return whether there is a new finding */
+    private boolean judge(Rule rule, Rule.Form form, Frame frame, int index) {
         Verdict verdict = Verdict.of(rule, form, frame);
         int number = index < 0 ? 0 : walk.steps.get(index).number();
         switch (verdict.outcome()) {
@@ -52,9 +66,13 @@ final class RuleCheck {
             case FAILS -> {
                 walk.judgements.add(new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.FAILS,
                         verdict.detail()));
-                walk.findings.add(finding(rule, form, frame, index, verdict));
+                if (form.reads().properties.stream().noneMatch(slot -> walk.found[slot])) {
+                    walk.findings.add(finding(rule, form, frame, index, verdict));
+                    return true;
+                }
             }
         }
+        return false;
     }
 
     private Finding finding(Rule rule, Rule.Form form, Frame frame, int index, Verdict verdict) {

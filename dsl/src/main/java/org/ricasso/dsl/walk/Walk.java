@@ -35,6 +35,8 @@ final class Walk {
     final int[] lastChange;
     /** For each slot the index of the step that may have disturbed it last, -1 for none. */
     final int[] lastDisturbed;
+    /** Slots whose numbers a rule has found wrong already; what follows from them is no finding of its own. */
+    final boolean[] found;
     final List<Value[]> settings = new ArrayList<>();
     final List<List<Arrived>> arrivals = new ArrayList<>();
     private final Changes changes;
@@ -50,6 +52,7 @@ final class Walk {
         this.changes = changes;
         this.lastChange = new int[vocabulary.properties().size()];
         this.lastDisturbed = new int[lastChange.length];
+        this.found = new boolean[lastChange.length];
         this.rules = new RuleCheck(this);
         Arrays.fill(lastChange, -1);
         Arrays.fill(lastDisturbed, -1);
@@ -92,9 +95,11 @@ final class Walk {
             return;
         }
         Operation operation = step.operation();
+        int known = findings.size();
         Frame frame = new Frame();
         frame.product = product;
         frame.centre = step.centre();
+        frame.operation = operation.title();
         frame.before = before;
         frame.settings = settings(index, step, frame);
         settings.add(frame.settings);
@@ -103,8 +108,35 @@ final class Walk {
         states.add(after);
         frame.after = after;
         rules.step(index, frame);
+        spread(findings.subList(known, findings.size()));
         operation.disturbs().forEach(slot -> lastDisturbed[slot] = index);
         measured(index, after);
+    }
+
+    /** What a step left from a setting that is wrong is wrong for the same reason. */
+    private void spread(List<Finding> fresh) {
+        for (Finding finding : fresh) {
+            if (finding.severity() != Severity.ERROR) {
+                continue;
+            }
+            for (int i = 0; i < settings.size(); i++) {
+                Span[] places = steps.get(i).places();
+                for (int k = 0; k < places.length; k++) {
+                    if (finding.primary().equals(places[k])) {
+                        spread(i, k);
+                    }
+                }
+            }
+        }
+    }
+
+    private void spread(int index, int setting) {
+        for (Operation.Leave leave : steps.get(index).operation().leaves()) {
+            int slot = leave.property().slot();
+            if (leave.reads().settings.contains(setting) && lastChange[slot] == index) {
+                found[slot] = true;
+            }
+        }
     }
 
     private Value[] settings(int index, RouteStep step, Frame frame) {
@@ -138,7 +170,9 @@ final class Walk {
                 if (found instanceof Value.Clock && met == Truth.UNKNOWN) {
                     since = lastChange[slot] < 0 ? 0 : steps.get(lastChange[slot]).number();
                 } else if (met != Truth.ALL) {
-                    unmet(index, need, found, asked, met);
+                    if (!this.found[slot]) {
+                        unmet(index, need, found, asked, met);
+                    }
                     frame.before[slot] = asIfMet(need.property(), found, asked);
                 }
             }
@@ -200,6 +234,7 @@ final class Walk {
             frame.lets[i] = operation.lets().get(i).eval(frame);
         }
         List<Frame.Refusal> fromLets = List.copyOf(frame.refusals);
+        boolean[] foundBefore = found.clone();
         boolean reportedLets = frame.reported;
         for (Operation.Leave leave : operation.leaves()) {
             frame.clearNotes();
@@ -208,8 +243,9 @@ final class Walk {
             if (value instanceof Value.Absent) {
                 value = new Value.Unknown("no step says " + property.path(), false);
             } else if (value instanceof Value.Unknown unknown && !unknown.reported()) {
-                List<Frame.Refusal> refusals = new ArrayList<>(frame.refusals);
-                refusals.addAll(fromLets);
+                // the in-between values first: they know which argument was refused
+                List<Frame.Refusal> refusals = new ArrayList<>(fromLets);
+                refusals.addAll(frame.refusals);
                 if (!(frame.reported || reportedLets)) {
                     refused(index, leave, unknown, refusals);
                 }
@@ -217,6 +253,7 @@ final class Walk {
             }
             value = settled(property, value);
             after[property.slot()] = value;
+            found[property.slot()] = leave.reads().properties.stream().anyMatch(slot -> foundBefore[slot]);
             if (!value.equals(frame.before[property.slot()]) || value instanceof Value.Clock) {
                 lastChange[property.slot()] = index;
             }
@@ -284,7 +321,7 @@ final class Walk {
     private void measured(int index, Value[] after) {
         for (RouteStep.Measure measure : steps.get(index).measures()) {
             Value found = after[measure.property().slot()];
-            if (measure.limit() == null || isReported(measure.limit()) || isReported(found)
+            if (this.found[measure.property().slot()] || measure.limit() == null || isReported(measure.limit()) || isReported(found)
                     || found instanceof Value.Unknown) {
                 continue;
             }
