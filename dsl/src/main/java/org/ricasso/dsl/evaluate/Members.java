@@ -135,16 +135,14 @@ final class Members {
             int dot = path.indexOf('.');
             String root = path.substring(0, dot);
             String rest = path.substring(dot + 1);
-            if (root.equals(checker.lexicon.productKind())) {
-                checker.reads.product.add(rest);
-            } else if (root.equals("centre")) {
-                checker.reads.centre.add(rest);
-            } else if (root.isEmpty()) {
-                if (checker.scope.self().equals(checker.lexicon.productKind())) {
-                    checker.reads.product.add(rest);
-                } else {
-                    checker.reads.self.add(rest);
-                }
+            java.util.Set<String> paths = root.equals("centre") ? checker.reads.centre
+                    : root.equals(checker.lexicon.productKind()) || root.isEmpty()
+                            && checker.scope.self().equals(checker.lexicon.productKind()) ? checker.reads.product
+                    : root.isEmpty() ? checker.reads.self : null;
+            if (paths != null) {
+                // the whole path is what is read, not each step on the way
+                paths.remove(rest.contains(".") ? rest.substring(0, rest.lastIndexOf('.')) : "");
+                paths.add(rest);
             }
         }
         Type type = entry.type();

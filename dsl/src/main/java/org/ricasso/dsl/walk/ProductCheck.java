@@ -67,7 +67,7 @@ final class ProductCheck {
         also.addAll(other.also());
         List<Remedy> remedies = new ArrayList<>(lead.remedies());
         for (Remedy remedy : other.remedies()) {
-            if (remedies.stream().noneMatch(r -> r.edits().equals(remedy.edits()))) {
+            if (remedies.size() < 2 && remedies.stream().noneMatch(r -> r.edits().equals(remedy.edits()))) {
                 remedies.add(remedy);
             }
         }

@@ -131,7 +131,7 @@ final class RuleCheck {
         for (String path : reads.product) {
             Thing.Place place = walk.product.places().get(path);
             if (place != null) {
-                add(others, new Mark(place.value(), "asked for here"), primary);
+                add(others, new Mark(place.value(), Characteristics.name(path) + " is asked for here"), primary);
             }
         }
         if (step != null) {

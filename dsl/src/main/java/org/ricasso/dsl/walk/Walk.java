@@ -246,7 +246,8 @@ final class Walk {
                 // the in-between values first: they know which argument was refused
                 List<Frame.Refusal> refusals = new ArrayList<>(fromLets);
                 refusals.addAll(frame.refusals);
-                if (!(frame.reported || reportedLets)) {
+                boolean follows = leave.reads().properties.stream().anyMatch(slot -> foundBefore[slot]);
+                if (!frame.reported && !reportedLets && !follows) {
                     refused(index, leave, unknown, refusals);
                 }
                 value = new Value.Unknown(unknown.reason(), true);
