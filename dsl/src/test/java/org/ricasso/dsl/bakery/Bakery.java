@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.ricasso.dsl.Ricasso;
+import org.ricasso.dsl.diagnostics.Edit;
 import org.ricasso.dsl.house.Texts;
 import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.shared.calculation.Calculation;
@@ -42,10 +43,15 @@ final class Bakery {
 
     /** The bakery with changes: what stands once in the house is replaced by what is to stand there. */
     static Ricasso checked(Map<String, String> changes) {
-        return Ricasso.check(texts(changes), List.of(doughWater()), Set.of());
+        return Ricasso.check(texts(changes, null), List.of(doughWater()), Set.of());
     }
 
-    static Texts texts(Map<String, String> changes) {
+    /** The same after an edit of its house. */
+    static Ricasso checked(Map<String, String> changes, Edit edit) {
+        return Ricasso.check(texts(changes, edit), List.of(doughWater()), Set.of());
+    }
+
+    private static Texts texts(Map<String, String> changes, Edit edit) {
         List<SourceFile> files = new ArrayList<>();
         for (String file : FILES) {
             String text = read(file);
@@ -55,6 +61,9 @@ final class Bakery {
                         throw new IllegalArgumentException("stands not once: " + change.getKey());
                     }
                     text = text.replace(change.getKey(), change.getValue());
+                }
+                if (edit != null) {
+                    text = text.substring(0, edit.span().start()) + edit.replacement() + text.substring(edit.span().end());
                 }
             }
             files.add(new SourceFile(file, text, false));

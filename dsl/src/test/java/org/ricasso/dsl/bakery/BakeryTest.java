@@ -1,27 +1,260 @@
 package org.ricasso.dsl.bakery;
 
-import org.junit.jupiter.api.Test;
-import java.util.Map;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.ricasso.dsl.Ricasso;
+import org.ricasso.dsl.answer.Calculator;
+import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.diagnostics.Edit;
+import org.ricasso.dsl.diagnostics.Remedy;
+import org.ricasso.dsl.diagnostics.Severity;
+import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.walk.CheckedHouse;
+import org.ricasso.dsl.walk.CheckedProduct;
+import org.ricasso.dsl.walk.CheckedStep;
+import org.ricasso.dsl.walk.Judgement;
+import org.ricasso.dsl.walk.Outcome;
+
+/** The language knows no trade: a bakery's vocabulary is checked and walked as the shipped one is, with that one absent. */
 class BakeryTest {
+    private static final String RISE = "40 rise at room-1 { room: 27 ± 1 °C; hold: 70 ± 5 min }";
+
     @Test
-    void dump() {
-        for (Map<String, String> m : java.util.List.of(Map.<String,String>of(), Map.of("hold:      48 ± 2 min", "hold:      30 ± 2 min"),
-            Map.of("        40 rise at room-1 { room: 27 ± 1 °C; hold: 70 ± 5 min }\n", ""),
-            Map.of("        30 flour-tray\n        40 rise at room-1 { room: 27 ± 1 °C; hold: 70 ± 5 min }", "        40 rise at room-1 { room: 27 ± 1 °C; hold: 70 ± 5 min }"),
-            Map.of("water-mass: 3000 ± 10 g", "water-mass: 3300 ± 10 g"),
-            Map.of("        30 flour-tray\n        40 rise at room-1 { room: 27 ± 1 °C; hold: 70 ± 5 min }", "30 flour-tray\n 35 rest { hold: 40 min }\n       40 rise at room-1 { room: 27 ± 1 °C; hold: 70 ± 5 min }"),
-            Map.of("flour: rye-1150","flour: rye-1510"),
-            Map.of("oven:       255 ± 4 °C","oven:       268 ± 4 °C"),
-            Map.of("room: 27 ± 1 °C","room: 33 ± 1 °C"),
-            Map.of("hold: 70 ± 5 min","hold: 110 ± 5 min"),
-            Map.of("protein: 9 %", "protein: 13 %"),
-            Map.of("play: 0.5 mm", "play: 1.5 mm"),
-            Map.of("hold:      48 ± 2 min", "hold:      48 ± 2 °C")
-        )) {
-        System.out.println("#### " + m);
-        var r = Bakery.checked(m);
-        r.checked().diagnostics().forEach(d -> System.out.println(new org.ricasso.dsl.diagnostics.DiagnosticPrinter(java.nio.charset.StandardCharsets.UTF_8, false).print(d)));
+    void theBakeryHolds() {
+        CheckedHouse house = Bakery.checked().checked();
+        assertThat(house.diagnostics()).isEmpty();
+        assertThat(house.products()).extracting(p -> p.product().name()).containsExactly("rye-loaf", "tin-loaf");
+        CheckedProduct tin = house.products().get(1);
+        assertThat(tin.outcomes()).extracting(Outcome::entry).containsExactly("dough.portion", "dough.wetness",
+                "loaf.height", "loaf.firmness", "loaf.crust", "loaf.core", "loaf.slices");
+        assertThat(tin.outcomes().subList(0, 6)).extracting(Outcome::made).containsOnly(Outcome.Made.PROVED);
+        // the slicer's play of 0.8 mm may carry 11 ± 0.4 mm out of 11 ± 1 mm, so it is measured
+        assertThat(outcome(tin, "loaf.slices").made()).isEqualTo(Outcome.Made.AIMED);
+        assertThat(outcome(tin, "loaf.slices").measuredAt()).containsExactly(70);
+        assertThat(outcome(tin, "loaf.height").measuredAt()).containsExactly(80);
+    }
+
+    /** By hand: 3000 ± 10 g of water to 5000 ± 10 g of flour, each dosed to ± 5 g. */
+    @Test
+    void wetnessIsWaterToFlour() {
+        Value.Num found = (Value.Num) outcome(product(Bakery.checked(), "tin-loaf"), "dough.wetness").found();
+        assertThat(found.quantity().aim().least()).isCloseTo(2990.0 / 5010, within(1e-12));
+        assertThat(found.quantity().aim().most()).isCloseTo(3010.0 / 4990, within(1e-12));
+        assertThat(found.quantity().reach().least()).isCloseTo(2985.0 / 5015, within(1e-12));
+        assertThat(found.quantity().reach().most()).isCloseTo(3015.0 / 4985, within(1e-12));
+    }
+
+    /** By hand: doubles in 83.3 min at 26 °C and in 66.7 min at 28 °C, straight between the rows 24 and 30 °C. */
+    @Test
+    void theDoughGrowsByTheTable() {
+        CheckedStep rise = step(product(Bakery.checked(), "tin-loaf"), 40);
+        Value.Num grown = (Value.Num) rise.handOver().stream().filter(h -> h.path().equals("loaf.growth")).findFirst()
+                .orElseThrow().value();
+        assertThat(grown.quantity().aim().least()).isCloseTo(1 + 65 / (100 - 50 * 2 / 6.0), within(1e-9));
+        assertThat(grown.quantity().aim().most()).isCloseTo(1 + 75 / (100 - 50 * 4 / 6.0), within(1e-9));
+        assertThat(grown.quantity().reach().most()).isGreaterThan(grown.quantity().aim().most());
+    }
+
+    @Test
+    void stepsSayWhatTheirPageNeeds() {
+        CheckedStep bake = step(product(Bakery.checked(), "tin-loaf"), 50);
+        assertThat(bake.title()).isEqualTo("Bake");
+        assertThat(bake.works()).isEqualTo("Loaf");
+        assertThat(bake.instruct()).first().isEqualTo("Oven at 225 ± 5 °C, loaf in for 48 ± 2 min.");
+        assertThat(bake.arrival()).extracting(CheckedStep.Arrival::condition).containsExactly("risen");
+        assertThat(bake.attributes()).containsEntry("warms", Value.Words.of("yes"));
+        assertThat(bake.measured()).singleElement().satisfies(m -> {
+            assertThat(m.entries()).containsOnlyKeys("with", "often", "if-wrong");
+            assertThat(m.characteristic()).isTrue();
+        });
+    }
+
+    @Test
+    void aClockThatTheRouteCannotProveIsADuty() {
+        CheckedStep.Arrival rested = step(product(Bakery.checked(), "tin-loaf"), 40).arrival().stream()
+                .filter(a -> a.name().equals("rested")).findFirst().orElseThrow();
+        assertThat(rested.isDuty()).isTrue();
+        assertThat(rested.since()).isEqualTo(20);
+        assertThat(rested.condition()).isEqualTo("max 30 min");
+        assertThat(rested.complaint()).isEqualTo("a dough left lying gets a skin and tears");
+    }
+
+    @Test
+    void aClockThatTheRouteOverrunsIsAnError() {
+        Diagnostic late = one(Map.of(RISE, "35 rest { hold: 40 min }\n        " + RISE), "need-unmet");
+        assertThat(late.primary().text()).isEqualTo("rested is at least 40 min, rise needs max 30 min");
+        assertThat(marked(late)).isEqualTo("rise");
+        assertThat(late.others()).extracting(m -> m.span().text()).containsExactly("knead");
+    }
+
+    @Test
+    void aStepLeftOutIsFoundWhereItsWorkIsNeeded() {
+        Diagnostic flat = one(Map.of("        " + RISE + "\n", ""), "need-unmet");
+        assertThat(marked(flat)).isEqualTo("bake");
+        assertThat(flat.primary().text()).isEqualTo("stage is kneaded, bake needs risen");
+        assertThat(flat.because()).containsExactly("a loaf that has not risen stays a brick");
+        assertThat(flat.others()).extracting(m -> m.span().text()).containsExactly("knead");
+    }
+
+    @Test
+    void aPropertyOfTheWholePieceIsNeededAsThatOfAPart() {
+        Diagnostic sticks = one(Map.of("        30 flour-tray\n        " + RISE, "        " + RISE), "need-unmet");
+        assertThat(sticks.primary().text()).isEqualTo("tray is bare, rise needs floured");
+    }
+
+    @Test
+    void aCharacteristicThatIsMissedIsMarkedAtItsSetting() {
+        Map<String, String> wet = Map.of("water-mass: 3000 ± 10 g", "water-mass: 3300 ± 10 g");
+        Diagnostic missed = one(wet, "characteristic-missed");
+        assertThat(marked(missed)).isEqualTo("3300 ± 10 g");
+        assertThat(missed.primary().text()).contains("leaves wetness 65.6..66.4 %", "asked for 58..62 %");
+        assertThat(mended(wet, missed)).isEmpty();
+    }
+
+    @Test
+    void aCharacteristicMeasuredTooEarlyIsFound() {
+        String height = "            height  { with: ruler; often: 3 per load; if-wrong: \"to the crumbs\" }\n";
+        String core = "            core { with: probe; often: 2 per load; if-wrong: \"five minutes more\" }\n        }\n"
+                + "        60 cool at rack-1 { hold: 100 ± 10 min }";
+        String bubbles = "            bubbles { with: ruler; often: 1 per load; if-wrong: \"tell the baker\" }\n";
+        String crust = "            crust   { with: colour-card; often: each; if-wrong: \"to the crumbs\" }\n";
+        String rye = "bread rye-loaf";
+        Diagnostic early = one(Map.of(core, height + core,
+                crust + height + bubbles + "        }\n    }\n}\n\n" + rye,
+                crust + bubbles + "        }\n    }\n}\n\n" + rye), "measured-too-early");
+        assertThat(marked(early)).isEqualTo("height");
+        assertThat(early.primary().text()).isEqualTo("height is measured here, but step 60 cool can change it after that");
+        assertThat(early.others()).extracting(m -> m.span().text()).contains("cool");
+    }
+
+    @Test
+    void aCharacteristicNobodyMeasuresIsFound() {
+        Diagnostic unmeasured = one(Map.of(
+                "            slices { with: ruler; often: 1 per load; if-wrong: \"set the fence\" }\n", ""), "unmeasured");
+        assertThat(marked(unmeasured)).isEqualTo("11 ± 1 mm");
+    }
+
+    @Test
+    void rulesOfAnOperationAStepTheProductAndAKindAreJudged() {
+        CheckedProduct rye = product(Bakery.checked(), "rye-loaf");
+        assertThat(rye.judgements()).extracting(Judgement::rule, Judgement::step, Judgement::verdict).containsExactly(
+                tuple("water-is-right", 10, Judgement.Verdict.HOLDS),
+                tuple("crust-not-bitter", 50, Judgement.Verdict.HOLDS),
+                tuple("not-over-risen", 50, Judgement.Verdict.HOLDS),
+                tuple("crumb-is-set", 0, Judgement.Verdict.HOLDS));
+
+        Map<String, String> hot = Map.of("oven:       255 ± 4 °C", "oven:       268 ± 4 °C");
+        Diagnostic bitter = one(hot, "crust-not-bitter");
+        assertThat(marked(bitter)).isEqualTo("268 ± 4 °C");
+        assertThat(bitter.remedies()).extracting(Remedy::text).containsExactly("set oven of step 50 to 266 ± 4 °C");
+        assertThat(mended(hot, bitter)).isEmpty();
+
+        Diagnostic fallen = one(Map.of("hold: 70 ± 5 min", "hold: 110 ± 5 min"), "not-over-risen");
+        assertThat(marked(fallen)).isEqualTo("bake");
+        assertThat(fallen.others()).extracting(m -> m.span().text()).containsExactly("rise");
+
+        Map<String, String> raw = Map.of("hold:      48 ± 2 min", "hold:      35 ± 2 min");
+        List<Diagnostic> paste = Bakery.checked(raw).checked().diagnostics();
+        assertThat(paste).allSatisfy(d -> assertThat(List.of("94..98 °C", "35 ± 2 min")).contains(marked(d)));
+        assertThat(paste).flatExtracting(Diagnostic::remedies).extracting(Remedy::text)
+                .contains("set hold of step 50 to 50 ± 2 min (leaves core 96..97 °C)");
+
+        Diagnostic wheat = one(Map.of("protein: 9 %", "protein: 13 %"), "rye-is-weak");
+        assertThat(wheat.severity()).isEqualTo(Severity.WARNING);
+        assertThat(marked(wheat)).isEqualTo("13 %");
+    }
+
+    /** The table has no row for a room as warm, so nothing is guessed. */
+    @Test
+    void aTableIsNotReadBeyondItsRows() {
+        Map<String, String> warm = Map.of("room: 27 ± 1 °C", "room: 33 ± 1 °C");
+        Diagnostic refused = one(warm, "cannot-be-told");
+        assertThat(marked(refused)).isEqualTo("33 ± 1 °C");
+        assertThat(refused.primary().text()).contains("rising has rows from 20..30 °C for warmth, asked for 32..34 °C");
+        assertThat(mended(warm, refused)).isEmpty();
+    }
+
+    @Test
+    void namesAndDimensionsAreCheckedAgainstThisVocabulary() {
+        Map<String, String> swapped = Map.of("flour: rye-1150", "flour: rye-1510");
+        Diagnostic unknown = one(swapped, "unknown-name");
+        assertThat(unknown.primary().text()).isEqualTo("no flour is named rye-1510");
+        assertThat(mended(swapped, unknown)).isEmpty();
+
+        Diagnostic warm = one(Map.of("hold:      48 ± 2 min", "hold:      48 ± 2 °C"), "wrong-dimension");
+        assertThat(marked(warm)).isEqualTo("48 ± 2 °C");
+
+        Diagnostic elsewhere = one(Map.of("bake at oven-1 {\n            oven:      225", "bake at rack-1 {\n            oven:      225"),
+                "wrong-centre");
+        assertThat(elsewhere.remedies()).extracting(Remedy::text).containsExactly("write oven-1");
+    }
+
+    @Test
+    void theTextsAreExplained() {
+        Ricasso bakery = Bakery.checked();
+        assertThat(bakery.explain("bake").orElseThrow()).contains("operation bake \"Bake\"", "  runs at   Oven",
+                "  rules     crust-not-bitter", "  needs     loaf.stage: risen (else a loaf that has not risen stays a brick)");
+        assertThat(bakery.explain("crust-not-bitter").orElseThrow()).contains("  require   oven.most <= bread.flour.scorches",
+                "  because   burnt sugar and starch taste bitter", "  source    common practice",
+                "  passes    oven: 230 ± 5 °C; bread.flour.scorches: 260 °C");
+        assertThat(bakery.explain("bread").orElseThrow()).contains("  things    rye-loaf, tin-loaf");
+        assertThat(bakery.explain("rising").orElseThrow()).contains("  rows      5");
+        assertThat(bakery.explain("rye-1150").orElseThrow()).first().isEqualTo("flour rye-1150 \"Rye flour 1150\"");
+        assertThat(bakery.explain("dough-water").orElseThrow()).contains("  source    common practice of bakers");
+        assertThat(bakery.explain("growth").orElseThrow()).contains("  left by   knead, rise");
+        assertThat(bakery.near("bakee")).containsExactly("bake");
+        for (String ofAnotherTrade : List.of("temper", "knife", "steel", "1.4116", "tempering-loss")) {
+            assertThat(bakery.explain(ofAnotherTrade)).as(ofAnotherTrade).isEmpty();
         }
+    }
+
+    /** Base temperature by hand: 3 · 26 − 21 − 22 − 4 = 31 °C. */
+    @Test
+    void expressionsAreCalculated() {
+        Ricasso bakery = Bakery.checked();
+        assertThat(bakery.calculate("dough-water(dough: 26 °C, flour: 21 °C, room: 22 °C, work: 4 K)", null).value())
+                .isEqualTo("31 °C");
+        Calculator.Answer answer = bakery.calculate("after.loaf.growth", "tin-loaf");
+        assertThat(answer.value()).isEqualTo("1.78..2.125");
+        assertThat(answer.derivation()).anyMatch(line -> line.contains("rising(grain: bread.flour.grain, warmth: room)"))
+                .anyMatch(line -> line.contains("a baker's bench"));
+        assertThat(bakery.calculate("bread.dough.portion - 50 g", "tin-loaf").value()).isEqualTo("830..870 g");
+        assertThat(bakery.calculate("knife.blade.steel", "tin-loaf").diagnostics()).extracting(Diagnostic::name)
+                .containsExactly("unknown-name");
+    }
+
+    private static Outcome outcome(CheckedProduct product, String entry) {
+        return product.outcomes().stream().filter(o -> o.entry().equals(entry)).findFirst().orElseThrow();
+    }
+
+    private static CheckedProduct product(Ricasso bakery, String name) {
+        return bakery.checked().products().stream().filter(p -> p.product().name().equals(name)).findFirst().orElseThrow();
+    }
+
+    private static CheckedStep step(CheckedProduct product, int number) {
+        return product.steps().stream().filter(s -> s.number() == number).findFirst().orElseThrow();
+    }
+
+    private static String marked(Diagnostic diagnostic) {
+        return diagnostic.primary().span().text();
+    }
+
+    /** The one finding of the bakery with these changes. */
+    private static Diagnostic one(Map<String, String> changes, String name) {
+        List<Diagnostic> found = Bakery.checked(changes).checked().diagnostics();
+        assertThat(found).extracting(Diagnostic::name).as(changes.toString()).containsExactly(name);
+        return found.get(0);
+    }
+
+    /** What is found once the first remedy has been applied as it stands. */
+    private static List<Diagnostic> mended(Map<String, String> changes, Diagnostic diagnostic) {
+        assertThat(diagnostic.remedies()).isNotEmpty();
+        Edit edit = diagnostic.remedies().get(0).edits().get(0);
+        return Bakery.checked(changes, edit).checked().diagnostics();
     }
 }
