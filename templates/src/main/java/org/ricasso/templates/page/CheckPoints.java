@@ -14,10 +14,10 @@ final class CheckPoints {
     private CheckPoints() {}
 
     static List<WorkInstruction.Check> of(CheckedStep step) {
-        return step.measured().stream().map(CheckPoints::check).toList();
+        return step.measured().stream().map(m -> check(m, step.works())).toList();
     }
 
-    private static WorkInstruction.Check check(CheckedStep.Measured measured) {
+    private static WorkInstruction.Check check(CheckedStep.Measured measured, String works) {
         Map<String, Value> rest = new LinkedHashMap<>(measured.entries());
         rest.keySet().removeAll(KnownEntries.MEASUREMENT_ELSEWHERE);
         List<Fact> facts = new ArrayList<>();
@@ -32,7 +32,7 @@ final class CheckPoints {
                 facts.add(new Fact(Names.label(name), shown(value)));
             }
         });
-        return new WorkInstruction.Check(Names.label(measured.name()), ValueText.shown(measured.limit()),
+        return new WorkInstruction.Check(Names.of(measured.path(), works), ValueText.shown(measured.limit()),
                 measured.characteristic(), facts);
     }
 
@@ -43,14 +43,21 @@ final class CheckPoints {
             return value instanceof Value.Txt text ? Shown.of(PlainText.typeset(text.text())) : shown;
         }
         Thing thing = ref.thing();
+        KnownEntries.Said said = KnownEntries.OF_A_THING.get(thing.kind());
         List<Shown.Line> lines = new ArrayList<>();
-        lines.add(new Shown.Line("", thing.title(), "", ""));
-        for (Map.Entry<String, String> known : KnownEntries.OF_A_THING.get(thing.kind())) {
-            List<String> said = said(thing.entries(), known.getKey());
-            if (!said.isEmpty()) {
-                lines.add(new Shown.Line(known.getValue(), String.join(", ", said), "", ""));
+        List<String> behind = new ArrayList<>();
+        for (Map.Entry<String, String> known : said.entries()) {
+            String text = String.join(", ", said(thing.entries(), known.getKey()));
+            if (text.isEmpty()) {
+                continue;
+            }
+            if (said.onOneLine()) {
+                behind.add(known.getValue() + " " + text);
+            } else {
+                lines.add(new Shown.Line(known.getValue(), text, "", ""));
             }
         }
+        lines.add(0, new Shown.Line("", thing.title(), String.join(", ", behind), ""));
         return new Shown(lines, false, false);
     }
 

@@ -85,8 +85,8 @@ final class InstructionPages {
     private static List<WorkInstruction.Arrival> arrival(CheckedStep step) {
         return step.arrival().stream()
                 .filter(a -> !a.isDuty())
-                .map(a -> new WorkInstruction.Arrival(Names.label(a.name()), PlainText.typeset(a.condition()),
-                        a.complaint() == null ? "" : PlainText.typeset(a.complaint())))
+                .map(a -> new WorkInstruction.Arrival(Names.of(a.path(), step.works()), PlainText.typeset(a.condition()),
+                        sentence(a.complaint())))
                 .toList();
     }
 
@@ -112,7 +112,13 @@ final class InstructionPages {
 
     private static WorkInstruction.Clock clock(CheckedStep.Arrival duty, List<StepLink> other) {
         return new WorkInstruction.Clock(Names.label(duty.name()), PlainText.typeset(duty.condition()), other,
-                duty.complaint() == null ? "" : PlainText.typeset(duty.complaint()));
+                sentence(duty.complaint()));
+    }
+
+    /** A reason as a sentence of its own. */
+    private static String sentence(String text) {
+        return text == null || text.isBlank() ? "" : PlainText.typeset(Names.capital(text.strip()))
+                + (text.strip().matches("(?s).*[.!?]") ? "" : ".");
     }
 
     private static List<Fact> settings(CheckedStep step) {
@@ -168,7 +174,7 @@ final class InstructionPages {
         return step.handOver().stream()
                 .filter(h -> !(h.value() instanceof Value.Clock))
                 .filter(h -> next.contains(h.path()) == asked)
-                .map(h -> new Fact(Names.label(h.name()), ValueText.shown(h.value())))
+                .map(h -> new Fact(Names.of(h.path(), step.works()), ValueText.shown(h.value())))
                 .toList();
     }
 

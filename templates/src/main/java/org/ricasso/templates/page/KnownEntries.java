@@ -57,20 +57,25 @@ final class KnownEntries {
     static final Set<String> MEASUREMENT_ELSEWHERE = Set.of(LIMIT, "accepted-ratio");
 
     /**
-     * What a measurement's page says of a thing it names, by the thing's kind: entry and the page's words. In a gauge
-     * the entry may stand in a block of what it reads.
+     * What a page says of a thing that a measurement names.
+     *
+     * @param onOneLine whether it is said behind the thing's title, else each on a line of its own
+     * @param entries entry and the page's words
      */
-    static final Map<String, List<Map.Entry<String, String>>> OF_A_THING = Map.of(
-            "gauge", List.of(
+    record Said(boolean onOneLine, List<Map.Entry<String, String>> entries) {}
+
+    /** By the thing's kind. In a gauge the entry may stand in a block of what it reads. */
+    static final Map<String, Said> OF_A_THING = Map.of(
+            "gauge", new Said(true, List.of(
                     Map.entry("number", "no."),
-                    Map.entry("due", "calibration due:"),
+                    Map.entry("due", "calibration due"),
                     Map.entry("look", "look:"),
                     Map.entry("resolution", "reads to"),
-                    Map.entry("uncertainty", "uncertainty:")),
-            "reaction", List.of(
+                    Map.entry("uncertainty", "uncertainty"))),
+            "reaction", new Said(false, List.of(
                     Map.entry("piece", "This piece:"),
                     Map.entry("others", "All since the last good check:"),
-                    Map.entry("restarts", "Start again:")));
+                    Map.entry("restarts", "Start again:"))));
 
     private KnownEntries() {}
 }

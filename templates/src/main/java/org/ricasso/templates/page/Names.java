@@ -21,6 +21,12 @@ final class Names {
         return text.substring(0, first).toUpperCase(java.util.Locale.ROOT) + text.substring(first);
     }
 
+    /** A property's label: without its part where that is the one that is worked, or where it has none. */
+    static String of(String path, String works) {
+        int dot = path.indexOf('.');
+        return dot > 0 && label(path.substring(0, dot)).equals(works) ? label(path.substring(dot + 1)) : path(path);
+    }
+
     /** {@code blade.edge.each-side} becomes {@code Blade, edge, each side}. */
     static String path(String path) {
         return label(Arrays.stream(path.split("\\.")).map(p -> p.replace('-', ' ')).collect(Collectors.joining(", ")));

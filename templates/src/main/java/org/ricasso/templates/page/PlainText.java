@@ -7,6 +7,7 @@ final class PlainText {
     private static final char NO_BREAK = '\u00A0';
     private static final Pattern RANGE = Pattern.compile("(?<=\\d)\\.\\.(?=[-+\u2212]?\\d)");
     private static final Pattern MINUS = Pattern.compile("(?<![\\p{L}\\p{N}.\\-])-(?=\\d)");
+    private static final Pattern STATION = Pattern.compile("(?<=\\p{L}) - (?=\\d)");
     private static final Pattern BEFORE_TOLERANCE = Pattern.compile("[ \u00A0]?±[ \u00A0]?");
     private static final Pattern BEFORE_UNIT =
             Pattern.compile("(?<=\\d\\)?) (?=(?:[°µΩ%‰]|\\p{L}{1,3}(?![\\p{L}\\p{N}])|\\p{L}{1,2}[/·²³]))");
@@ -67,6 +68,7 @@ final class PlainText {
         }
         String result = RANGE.matcher(text).replaceAll(NO_BREAK + "to" + NO_BREAK);
         result = MINUS.matcher(result).replaceAll("\u2212");
+        result = STATION.matcher(result).replaceAll(NO_BREAK + "\u2212" + NO_BREAK);
         result = BEFORE_TOLERANCE.matcher(result).replaceAll(NO_BREAK + "±" + NO_BREAK);
         return BEFORE_UNIT.matcher(result).replaceAll(String.valueOf(NO_BREAK));
     }

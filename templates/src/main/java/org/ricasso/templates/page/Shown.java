@@ -35,7 +35,7 @@ public record Shown(List<Line> lines, boolean computed, boolean byDefault) {
      *
      * @param at the station or the entry that the line belongs to, or empty
      * @param text the value; of a computed one the aim
-     * @param title what a thing is called beside its name, or empty
+     * @param title what a thing is called beside its name, or the ends of a number whose deviations differ, or empty
      * @param reach the aim and all scatter, where that is more than the aim, else empty
      */
     public record Line(String at, String text, String title, String reach) {}

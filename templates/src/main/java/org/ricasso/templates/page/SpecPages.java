@@ -25,7 +25,8 @@ final class SpecPages {
     static SpecSheet page(Identity identity, CheckedProduct checked, Sheets sheets, List<StepLink> steps,
             String notJudged) {
         SpecPages pages = new SpecPages(checked, sheets);
-        return new SpecSheet(identity, summary(checked.outcomes()), pages.sections(), steps, Sheets.RULES, notJudged);
+        return new SpecSheet(identity, summary(checked.outcomes()), meanings(checked.outcomes()), pages.sections(),
+                steps, Sheets.RULES, notJudged);
     }
 
     private static String summary(List<Outcome> outcomes) {
@@ -37,6 +38,13 @@ final class SpecPages {
             }
         }
         return parts.isEmpty() ? "" : outcomes.size() + " characteristics: " + String.join(", ", parts);
+    }
+
+    private static List<String> meanings(List<Outcome> outcomes) {
+        return java.util.Arrays.stream(Outcome.Made.values())
+                .filter(made -> outcomes.stream().anyMatch(o -> o.made() == made))
+                .map(SpecPages::meaning)
+                .toList();
     }
 
     /** The entries that stand in no block come first, then each block; blocks inside a block are its groups. */
@@ -87,8 +95,9 @@ final class SpecPages {
     }
 
     private SpecSheet.Became became(Outcome outcome) {
-        return new SpecSheet.Became(word(outcome.made()), meaning(outcome), ValueText.shown(outcome.found()),
-                sheets.step(outcome.madeAt()), sheets.steps(outcome.measuredAt()));
+        return new SpecSheet.Became(Names.capital(word(outcome.made())), ValueText.shown(outcome.found()),
+                sheets.step(outcome.madeAt()), sheets.steps(outcome.measuredAt()),
+                outcome.measuredAt().equals(List.of(outcome.madeAt())));
     }
 
     private static String word(Outcome.Made made) {
@@ -100,10 +109,10 @@ final class SpecPages {
         };
     }
 
-    private static String meaning(Outcome outcome) {
-        return switch (outcome.made()) {
-            case PROVED -> "Proved: all that the route can leave is inside.";
-            case AIMED -> "Aimed: the aim is inside, the scatter reaches out. Measuring decides.";
+    private static String meaning(Outcome.Made made) {
+        return switch (made) {
+            case PROVED -> "Proved: all that the route can leave is inside the limit.";
+            case AIMED -> "Aimed: the aim is inside, the scatter reaches out, so measuring decides.";
             case MISSED -> "Missed: the aim is not inside.";
             case UNMADE -> "Unmade: no step makes it.";
         };

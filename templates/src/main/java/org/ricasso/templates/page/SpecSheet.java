@@ -7,13 +7,14 @@ import java.util.List;
  *
  * @param identity whose sheet it is
  * @param summary how many characteristics came out how, in words; empty where there are none
+ * @param meanings what the words for those outcomes mean
  * @param sections what is specified, by block
  * @param steps the route, with the fingerprint of each instruction
  * @param rules where the rule report lies
  * @param notJudged how many rules could not be judged
  */
-public record SpecSheet(Identity identity, String summary, List<Section> sections, List<StepLink> steps, String rules,
-        String notJudged) {
+public record SpecSheet(Identity identity, String summary, List<String> meanings, List<Section> sections,
+        List<StepLink> steps, String rules, String notJudged) {
 
     /**
      * A block of the spec.
@@ -44,11 +45,11 @@ public record SpecSheet(Identity identity, String summary, List<Section> section
     /**
      * What became of a characteristic.
      *
-     * @param outcome {@code proved}, {@code aimed}, {@code missed} or {@code unmade}
-     * @param meaning the outcome in words
+     * @param word the outcome in a word
      * @param found what the route leaves
      * @param made the step that makes it, at most one
      * @param measured the steps that measure it after that
+     * @param together whether the one step that makes it is the one that measures it
      */
-    public record Became(String outcome, String meaning, Shown found, List<StepLink> made, List<StepLink> measured) {}
+    public record Became(String word, Shown found, List<StepLink> made, List<StepLink> measured, boolean together) {}
 }

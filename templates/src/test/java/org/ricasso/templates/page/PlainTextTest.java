@@ -5,6 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.shared.quantity.Interval;
+import org.ricasso.shared.quantity.Measure;
+import org.ricasso.shared.quantity.Quantity;
+import org.ricasso.shared.quantity.Unit;
 
 /** Numbers are set so that they can be read out; {@code _} stands for a blank that does not break. */
 class PlainTextTest {
@@ -31,6 +36,21 @@ class PlainTextTest {
             "0.05..0.10 mm off            | 0.05_to_0.10_mm off"})
     void numbersInALine(String written, String set) {
         assertThat(PlainText.typeset(written)).isEqualTo(set.replace('_', '\u00A0'));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "120 (+20/0) min      | 120 to 140 min",
+            "200 (+0.5/-0.2) mm   | 199.8 to 200.5 mm",
+            "8.0 (+0.05/0) mm     | 8.0 to 8.05 mm",
+            "-78 (+5/-2.5) °C     | −80.5 to −73 °C",
+            "20 (+0/-0.13) mm     | 19.87 to 20 mm",
+            "180 ± 5 °C           | ''"})
+    void deviationsThatDifferAreSpeltOut(String written, String window) {
+        Quantity quantity = new Quantity(Measure.NUMBER, new Interval(0, 1), new Interval(0, 1), 0,
+                new org.ricasso.shared.quantity.Shown(Unit.NONE, 0, written));
+        assertThat(ValueText.shown(new Value.Num(quantity)).lines().get(0).title().replace('\u00A0', ' '))
+                .isEqualTo(window);
     }
 
     @Test

@@ -17,10 +17,10 @@ class WorkInstructionTest {
                 "Before you start", "W017 Hot surface", "P010 Do not touch",
                 "The rack burns – when it looks black – use tongs, put it down in the marked area",
                 "Protective equipment: from risk assessment RA-12: heat gloves, visor", "Ask: the process engineer",
-                "What arrives", "Structure as-quenched or tempered only a hardened blade is tempered",
+                "What arrives", "Structure as-quenched or tempered Only a hardened blade is tempered.",
                 "Since quench : max 4 h , counted from step 155 Quench", "Time out of step 155", "Time in here",
                 "Set", "Temperature 180 ± 5 °C", "Hold 2 h", "Cycles 1 default", "Set-up: 15 min.",
-                "Run: 4.0 h per load computed",
+                "Run: 4 h per load computed",
                 "Do", "Set 180 ± 5 °C for 2 h .",
                 "Measure", "Nothing is measured at this step.",
                 "Hand on", "The next step looks at nothing that changes here.",
@@ -38,7 +38,7 @@ class WorkInstructionTest {
     @Test
     void whatIsMeasuredIsToldInFull() {
         assertThat(Pages.text(PAGES.get("ab-2120/step-200.html"))).containsSubsequence(
-                "Last step of the route", "Hardness", "55 to 58 HRC", "Gauge Rockwell C bench", "no. G-031", "reads to 0.1 HRC",
+                "Last step of the route", "Hardness", "55 to 58 HRC", "Gauge Rockwell C bench no. G-031, reads to 0.1 HRC",
                 "How many 5 per load", "Where tang flat, 20 mm behind the bolster", "If not right Hold the load",
                 "This piece: hold the whole load, red card", "Start again: the process engineer, in writing",
                 "Straightness", "max 0.4 mm", "The specification does not ask for it.",
