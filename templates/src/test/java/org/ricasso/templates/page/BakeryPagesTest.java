@@ -74,7 +74,7 @@ class BakeryPagesTest {
                 "Core 95 to 99 °C");
         String bake = Pages.text(pages.get("tin-loaf/step-50.html"));
         assertThat(bake).contains("Bake", "Deck oven", "225 ± 5 °C", "48 ± 2 min", "Stage risen",
-                "a loaf that has not risen stays a brick", "The core is read before the loaf leaves the oven.");
+                "A loaf that has not risen stays a brick.", "The core is read before the loaf leaves the oven.");
         assertThat(bake).as("of the station").contains("oven gloves to the elbow");
         assertThat(bake).as("of the measurement").contains("Probe thermometer", "2 per load", "five minutes more",
                 "94 to 98 °C");
@@ -85,6 +85,6 @@ class BakeryPagesTest {
     @Test
     void aDutyHasABoxOnThePageOfBothSteps() {
         assertThat(Pages.text(pages.get("tin-loaf/step-40.html"))).contains("max 30 min",
-                "a dough left lying gets a skin and tears", "step 20");
+                "A dough left lying gets a skin and tears.", "step 20");
     }
 }
