@@ -3,7 +3,6 @@ package org.ricasso.dsl.evaluate;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BinaryOperator;
-import java.util.stream.Collectors;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.shared.calculation.Calculation;
 import org.ricasso.shared.quantity.Interval;
@@ -207,9 +206,7 @@ final class Functions {
             if (answer == null || answer.found() == null) {
                 return "";
             }
-            String rows = answer.used().stream().map(r -> r.place() + (r.source().isEmpty() ? "" : " (" + r.source() + ")"))
-                    .collect(Collectors.joining(", "));
-            return table.source().isEmpty() ? rows : rows + "; " + table.source();
+            return table.cite(answer.used());
         }
     }
 

@@ -173,6 +173,25 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
         return named.isEmpty() ? rows : named;
     }
 
+    /** Rows as a source: file, lines, and what stands beside them where that is one thing; then the table's own. */
+    String cite(Set<Row> used) {
+        StringBuilder text = new StringBuilder();
+        String file = "";
+        for (Row row : used) {
+            int line = row.place().lastIndexOf(" line ");
+            boolean again = row.place().substring(0, line).equals(file);
+            file = row.place().substring(0, line);
+            text.append(again ? ", " : (text.isEmpty() ? "" : "; ") + file + (used.size() > 1 ? " lines " : " line "))
+                    .append(row.place().substring(line + 6));
+        }
+        Set<String> sources = new TreeSet<>();
+        used.forEach(row -> sources.add(row.source()));
+        if (sources.size() == 1 && !sources.contains("")) {
+            text.append(" (").append(sources.iterator().next()).append(')');
+        }
+        return text + (source.isEmpty() ? "" : "; " + source);
+    }
+
     static Interval band(Value value, boolean reach) {
         Quantity quantity = ((Value.Num) value).quantity();
         return reach ? quantity.reach() : quantity.aim();
