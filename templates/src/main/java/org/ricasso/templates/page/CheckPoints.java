@@ -1,9 +1,11 @@
 package org.ricasso.templates.page;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.Thing;
@@ -11,13 +13,21 @@ import org.ricasso.dsl.walk.CheckedStep;
 
 /** What a step measures, in the order in which an inspector asks. */
 final class CheckPoints {
-    private CheckPoints() {}
+    private final String works;
+    private final Set<Thing> told = new HashSet<>();
 
-    static List<WorkInstruction.Check> of(CheckedStep step) {
-        return step.measured().stream().map(m -> check(m, step.works())).toList();
+    private CheckPoints(String works) {
+        this.works = works;
     }
 
-    private static WorkInstruction.Check check(CheckedStep.Measured measured, String works) {
+    static List<WorkInstruction.Check> of(CheckedStep step) {
+        CheckPoints points = new CheckPoints(step.works());
+        List<WorkInstruction.Check> checks = new ArrayList<>();
+        step.measured().forEach(measured -> checks.add(points.check(measured)));
+        return checks;
+    }
+
+    private WorkInstruction.Check check(CheckedStep.Measured measured) {
         Map<String, Value> rest = new LinkedHashMap<>(measured.entries());
         rest.keySet().removeAll(KnownEntries.MEASUREMENT_ELSEWHERE);
         List<Fact> facts = new ArrayList<>();
@@ -36,14 +46,17 @@ final class CheckPoints {
                 measured.characteristic(), facts);
     }
 
-    /** A thing is told in full, so that nobody has to look a name up at the machine. */
-    private static Shown shown(Value value) {
+    /** A thing is told in full, so that nobody has to look a name up at the machine; what takes lines, once a page. */
+    private Shown shown(Value value) {
         if (!(value instanceof Value.Ref ref) || !KnownEntries.OF_A_THING.containsKey(ref.thing().kind())) {
             Shown shown = ValueText.shown(value);
             return value instanceof Value.Txt text ? Shown.of(PlainText.typeset(text.text())) : shown;
         }
         Thing thing = ref.thing();
         KnownEntries.Said said = KnownEntries.OF_A_THING.get(thing.kind());
+        if (!said.onOneLine() && !told.add(thing)) {
+            return Shown.of(thing.title() + ", as above");
+        }
         List<Shown.Line> lines = new ArrayList<>();
         List<String> behind = new ArrayList<>();
         for (Map.Entry<String, String> known : said.entries()) {
@@ -57,7 +70,8 @@ final class CheckPoints {
                 lines.add(new Shown.Line(known.getValue(), text, "", ""));
             }
         }
-        lines.add(0, new Shown.Line("", thing.title(), String.join(", ", behind), ""));
+        String more = behind.isEmpty() ? "" : "(" + String.join(", ", behind) + ")";
+        lines.add(0, new Shown.Line("", thing.title(), more, ""));
         return new Shown(lines, false, false);
     }
 

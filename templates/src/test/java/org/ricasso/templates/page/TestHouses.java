@@ -158,7 +158,8 @@ final class TestHouses {
         reaction.put("piece", new Value.Txt(t("hold the whole load, red card")));
         reaction.put("restarts", new Value.Txt(t("the process engineer, in writing")));
         Map<String, Value> entries = new LinkedHashMap<>();
-        entries.put("reaction", new Value.Ref(thing("reaction", "hold-load", t("Hold the load"), reaction)));
+        Value hold = new Value.Ref(thing("reaction", "hold-load", t("Hold the load"), reaction));
+        entries.put("reaction", hold);
         entries.put("gauge", new Value.Ref(thing("gauge", "rockwell-c", t("Rockwell C bench"), gauge)));
         entries.put("sample", new Value.Rate(quantity(Unit.NONE, 5, 5, "5"), "load"));
         entries.put("place", new Value.Txt(t("tang flat, 20 mm behind the bolster")));
@@ -168,7 +169,7 @@ final class TestHouses {
                         new CheckedStep.Measured("blade.hardness", "hardness", hardness, true, entries),
                         new CheckedStep.Measured("blade.straightness", "straightness",
                                 number(MM, Double.NEGATIVE_INFINITY, 0.0004, "max 0.4 mm"), false,
-                                Map.of("why", new Value.Txt(t("grinding needs it straight"))))),
+                                Map.of("why", new Value.Txt(t("grinding needs it straight")), "reaction", hold))),
                 List.of(), Double.NaN, null, span());
     }
 

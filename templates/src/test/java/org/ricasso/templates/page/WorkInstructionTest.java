@@ -38,11 +38,11 @@ class WorkInstructionTest {
     @Test
     void whatIsMeasuredIsToldInFull() {
         assertThat(Pages.text(PAGES.get("ab-2120/step-200.html"))).containsSubsequence(
-                "Last step of the route", "Hardness", "55 to 58 HRC", "Gauge Rockwell C bench no. G-031, reads to 0.1 HRC",
+                "Last step of the route", "Hardness", "55 to 58 HRC", "Gauge Rockwell C bench (no. G-031, reads to 0.1 HRC)",
                 "How many 5 per load", "Where tang flat, 20 mm behind the bolster", "If not right Hold the load",
                 "This piece: hold the whole load, red card", "Start again: the process engineer, in writing",
                 "Straightness", "max 0.4 mm", "The specification does not ask for it.",
-                "Why grinding needs it straight");
+                "Why grinding needs it straight", "If not right Hold the load, as above");
     }
 
     @Test
