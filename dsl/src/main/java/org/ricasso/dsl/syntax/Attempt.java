@@ -13,6 +13,9 @@ import org.ricasso.dsl.syntax.grammar.SpecParser;
 
 /** One attempt to read tokens: the fast prediction, and out at the first token that does not fit. */
 final class Attempt {
+    /** What {@link #failsAt} says of tokens that fit. */
+    static final int FITS = -1;
+
     private Attempt() {}
 
     static SpecParser parser(List<CommonToken> tokens) {
@@ -21,6 +24,18 @@ final class Attempt {
         parser.setErrorHandler(new BailErrorStrategy());
         parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
         return parser;
+    }
+
+    /** The index of the first token that does not fit the place, or {@link #FITS}. */
+    static int failsAt(Place place, List<CommonToken> tokens) {
+        SpecParser parser = parser(tokens);
+        parser.setBuildParseTree(false);
+        try {
+            place.read(parser);
+            return FITS;
+        } catch (ParseCancellationException failure) {
+            return offending(failure).getTokenIndex();
+        }
     }
 
     /** The token at which an attempt ended. */

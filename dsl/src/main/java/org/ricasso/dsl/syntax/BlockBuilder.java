@@ -57,20 +57,30 @@ final class BlockBuilder {
 
     Grid grid(SpecParser.GridContext context) {
         List<Path> head = context.gridHead().path().stream().map(this::path).toList();
+        List<SpecParser.GridRowContext> read = context.gridRow();
+        Span headSpan = spans.of(context.gridHead());
+        int cells = read.isEmpty() ? head.size() : read.get(0).cell().size();
+        if (read.size() > 1 && cells != head.size() && read.stream().allMatch(r -> r.cell().size() == cells)) {
+            findings.add(SyntaxFindings.headOfOtherLength(headSpan, head.size(), spans.of(read.get(0)), cells));
+            return new Grid(head, List.of(), spans.of(context));
+        }
         List<Grid.Row> rows = new ArrayList<>();
-        for (SpecParser.GridRowContext row : context.gridRow()) {
-            List<Expression> cells = new ArrayList<>();
-            for (SpecParser.CellContext cell : row.cell()) {
-                cells.add(cell.value() == null ? null : expressions.value(cell.value()));
-            }
-            if (cells.size() == head.size()) {
-                rows.add(new Grid.Row(cells, spans.of(row)));
+        for (SpecParser.GridRowContext row : read) {
+            if (row.cell().size() == head.size()) {
+                rows.add(row(row));
             } else {
-                findings.add(SyntaxFindings.rowOfOtherLength(spans.of(row), cells.size(), spans.of(context.gridHead()),
-                        head.size()));
+                findings.add(SyntaxFindings.rowOfOtherLength(spans.of(row), row.cell().size(), headSpan, head.size()));
             }
         }
         return new Grid(head, rows, spans.of(context));
+    }
+
+    private Grid.Row row(SpecParser.GridRowContext context) {
+        List<Expression> cells = new ArrayList<>();
+        for (SpecParser.CellContext cell : context.cell()) {
+            cells.add(cell.value() == null ? null : expressions.value(cell.value()));
+        }
+        return new Grid.Row(cells, spans.of(context));
     }
 
     List<Field> fields(SpecParser.FieldBlockContext context) {

@@ -29,7 +29,7 @@ final class LineFilter {
     }
 
     /** The tokens with ends, closed by the end of the file. Does not change the tokens given. */
-    static List<CommonToken> filter(SourceFile file, List<CommonToken> raw, int end) {
+    static List<CommonToken> filter(List<CommonToken> raw, int end) {
         List<CommonToken> result = new ArrayList<>(raw.size() + 2);
         CommonToken pending = null;
         int last = SpecLexer.LBRACE;

@@ -2,12 +2,13 @@ package org.ricasso.dsl.syntax;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.misc.ParseCancellationException;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.source.SourceFile;
+import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.grammar.SpecParser;
 
 /**
@@ -22,22 +23,48 @@ public final class Parser {
     /** Reads a whole file. */
     public static ParseResult parse(SourceFile file) {
         List<Diagnostic> findings = new ArrayList<>();
-        int end = file.text().length();
-        List<CommonToken> raw = LineFilter.raw(file, 0, end);
-        List<CommonToken> tokens = LineFilter.filter(file, raw, end);
         SyntaxTree tree = new SyntaxTree(file, List.of());
-        Token tooDeep = Nesting.tooDeep(tokens);
-        if (tooDeep != null) {
-            findings.add(SyntaxFindings.tooDeep(new Spans(file).of(tooDeep), Nesting.LIMIT));
-            return new ParseResult(tree, findings);
-        }
         try {
-            tree = new TreeBuilder(file, findings).tree(Attempt.parser(tokens).file());
-        } catch (ParseCancellationException failure) {
-            findings.add(SyntaxFindings.notRead(new Spans(file).of(Attempt.offending(failure))));
+            tree = tree(file, findings);
+        } catch (StackOverflowError e) {
+            // Nesting is limited, but how large the stack is, is not ours to say.
+            findings.add(SyntaxFindings.tooDeep(new Span(file, 0, 0), Nesting.LIMIT));
         }
         findings.sort(Diagnostic.ORDER);
         return new ParseResult(tree, findings);
+    }
+
+    private static SyntaxTree tree(SourceFile file, List<Diagnostic> findings) {
+        int end = file.text().length();
+        List<CommonToken> raw = LineFilter.raw(file, 0, end);
+        List<CommonToken> tokens = LineFilter.filter(raw, end);
+        Token tooDeep = Nesting.tooDeep(tokens);
+        if (tooDeep != null) {
+            findings.add(SyntaxFindings.tooDeep(new Spans(file).of(tooDeep), Nesting.LIMIT));
+            return new SyntaxTree(file, List.of());
+        }
+        TreeBuilder builder = new TreeBuilder(file, findings);
+        try {
+            return builder.tree(Attempt.parser(tokens).file());
+        } catch (ParseCancellationException failure) {
+            SyntaxTree rest = rest(file, raw, findings, builder);
+            if (findings.isEmpty()) {
+                findings.add(SyntaxFindings.notExpected(new Spans(file).of(Attempt.offending(failure)), List.of(),
+                        "this"));
+            }
+            return rest;
+        }
+    }
+
+    /** What can be read of a file that cannot be read whole. */
+    private static SyntaxTree rest(SourceFile file, List<CommonToken> raw, List<Diagnostic> findings,
+            TreeBuilder builder) {
+        List<CommonToken> rest = LineByLine.read(file, raw, findings);
+        try {
+            return builder.tree(Attempt.parser(rest).file());
+        } catch (ParseCancellationException failure) {
+            return new SyntaxTree(file, List.of());
+        }
     }
 
     /** Reads a text that is one expression or value, as {@code calculate} takes it. */
@@ -54,35 +81,35 @@ public final class Parser {
     }
 
     private static ExpressionResult parseValue(SourceFile file, int start, int end) {
-        return read(file, start, end, parser -> parser.valueAlone().value(), TreeBuilder::value);
+        return read(file, start, end, Place.VALUE, (builder, parser) -> builder.value(parser.valueAlone().value()));
     }
 
     /** Reads a hole of a text, given the offsets of its braces. */
     static ExpressionResult parseHole(SourceFile file, int open, int close) {
-        return read(file, open + 1, close, parser -> parser.hole().expr(), TreeBuilder::expression);
+        return read(file, open + 1, close, Place.HOLE, (builder, parser) -> builder.expression(parser.hole().expr()));
     }
 
-    private interface Builds<C> {
-        Expression build(TreeBuilder builder, C context);
-    }
-
-    private static <C> ExpressionResult read(SourceFile file, int start, int end, Function<SpecParser, C> rule,
-            Builds<C> builds) {
+    private static ExpressionResult read(SourceFile file, int start, int end, Place place,
+            BiFunction<TreeBuilder, SpecParser, Expression> reading) {
         List<Diagnostic> findings = new ArrayList<>();
-        List<CommonToken> tokens = LineFilter.filter(file, LineFilter.raw(file, start, end), end);
-        Expression expression = null;
+        List<CommonToken> tokens = LineFilter.filter(LineFilter.raw(file, start, end), end);
+        Spans spans = new Spans(file);
         Token tooDeep = Nesting.tooDeep(tokens);
-        if (tooDeep != null) {
-            findings.add(SyntaxFindings.tooDeep(new Spans(file).of(tooDeep), Nesting.LIMIT));
+        if (tokens.size() == 1) {
+            findings.add(place == Place.HOLE ? SyntaxFindings.holeEmpty(new Span(file, start - 1, end + 1))
+                    : SyntaxFindings.notExpected(new Span(file, start, end), List.of("a value"), "nothing"));
+        } else if (tooDeep != null) {
+            findings.add(SyntaxFindings.tooDeep(spans.of(tooDeep), Nesting.LIMIT));
         } else {
-            try {
-                C context = rule.apply(Attempt.parser(tokens));
-                expression = builds.build(new TreeBuilder(file, findings), context);
-            } catch (ParseCancellationException failure) {
-                findings.add(SyntaxFindings.notRead(new Spans(file).of(Attempt.offending(failure))));
+            int index = Attempt.failsAt(place, tokens);
+            if (index != Attempt.FITS) {
+                findings.add(new Mistakes(spans).find(place, tokens, index));
+            } else {
+                Expression expression = reading.apply(new TreeBuilder(file, findings), Attempt.parser(tokens));
+                findings.sort(Diagnostic.ORDER);
+                return new ExpressionResult(expression, findings);
             }
         }
-        findings.sort(Diagnostic.ORDER);
-        return new ExpressionResult(expression, findings);
+        return new ExpressionResult(null, findings);
     }
 }

@@ -10,7 +10,7 @@ import org.ricasso.dsl.source.Span;
 record Spans(SourceFile file) {
 
     Span of(Token token) {
-        return new Span(file, token.getStartIndex(), token.getStopIndex() + 1);
+        return new Span(file, token.getStartIndex(), Math.max(token.getStartIndex(), token.getStopIndex() + 1));
     }
 
     Span of(Token first, Token last) {
@@ -19,6 +19,11 @@ record Spans(SourceFile file) {
 
     Span of(ParserRuleContext context) {
         return of(context.start, context.stop);
+    }
+
+    /** The place without width behind a token. */
+    Span behind(Token token) {
+        return new Span(file, token.getStopIndex() + 1, token.getStopIndex() + 1);
     }
 
     Name name(ParserRuleContext context) {

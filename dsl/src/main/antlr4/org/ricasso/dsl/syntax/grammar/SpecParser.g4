@@ -11,6 +11,21 @@ file : ( declaration END )* EOF ;
 hole : expr END EOF ;
 valueAlone : value END EOF ;
 
+// A line of its own, for reading line by line what cannot be read whole.
+declarationAlone : declaration END EOF ;
+itemAlone : item END EOF ;
+stepAlone : step END EOF ;
+fieldAlone : field END EOF ;
+pieceItemAlone : pieceItem END EOF ;
+operationItemAlone : operationItem END EOF ;
+needAlone : need END EOF ;
+effectAlone : effect END EOF ;
+textAlone : STRING END EOF ;
+valueEntryAlone : valueEntry END EOF ;
+tableItemAlone : tableItem END EOF ;
+ruleItemAlone : ruleItem END EOF ;
+bindingAlone : binding END EOF ;
+
 declaration
     : KIND head fieldBlock                                   # kindDeclaration
     | WORKPIECE OF word pieceBlock                           # workpieceDeclaration

@@ -1,0 +1,163 @@
+package org.ricasso.dsl.syntax;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import org.antlr.v4.runtime.CommonToken;
+import org.antlr.v4.runtime.Token;
+import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.source.SourceFile;
+import org.ricasso.dsl.syntax.grammar.SpecLexer;
+
+/**
+ * Reads a text that cannot be read whole, line by line: mends its braces, then tries each logical line alone where it
+ * stands. A line that does not fit is reported once and left out; the others make the tree.
+ */
+final class LineByLine {
+    private final SourceFile file;
+    private final Mistakes mistakes;
+    private final Spans spans;
+    private final BitSet reported;
+    private final List<CommonToken> good = new ArrayList<>();
+
+    private LineByLine(SourceFile file, BitSet reported) {
+        this.file = file;
+        this.spans = new Spans(file);
+        this.mistakes = new Mistakes(spans);
+        this.reported = reported;
+    }
+
+    /** The tokens of all lines that fit, closed by the end of the file; the others are reported. */
+    static List<CommonToken> read(SourceFile file, List<CommonToken> raw, List<Diagnostic> findings) {
+        List<CommonToken> tokens = OpenTexts.split(raw);
+        BitSet reported = new BitSet();
+        if (!BraceMender.match(tokens)) {
+            BraceMender mender = new BraceMender(file, findings);
+            tokens = mender.mend(tokens);
+            reported = mender.reported();
+        }
+        int end = file.text().length();
+        List<CommonToken> filtered = LineFilter.filter(tokens, end);
+        LineByLine reader = new LineByLine(file, reported);
+        for (Statement statement : reader.fitting(Place.FILE, Statement.of(filtered), findings)) {
+            statement.write(reader.good);
+        }
+        reader.good.add(LineFilter.insert(filtered.get(filtered.size() - 1), Token.EOF, end));
+        return reader.good;
+    }
+
+    /** The statements that fit, those inside them reduced in the same way. */
+    private List<Statement> fitting(Place place, List<Statement> statements, List<Diagnostic> findings) {
+        List<Statement> result = new ArrayList<>();
+        Statement before = null;
+        boolean failed = false;
+        boolean inOpenText = false;
+        for (Statement statement : statements) {
+            boolean silent = isReported(statement);
+            if (before != null && !before.isEnded() && !silent) {
+                findings.add(mistakes.sideBySide(before, statement));
+                silent = true;
+            }
+            int index = reduceGrid(place, statement, findings, silent);
+            boolean fits = index == Attempt.FITS;
+            if (!fits && !silent) {
+                boolean rest = failed && isRestOf(before, statement, index);
+                List<CommonToken> alone = statement.alone();
+                // A text that runs over several lines is one mistake: what stands before its end is no line.
+                boolean ofText = inOpenText && alone.get(index).getType() != SpecLexer.BAD_STRING;
+                if (!rest && !ofText) {
+                    findings.add(mistakes.find(place, alone, index));
+                }
+            }
+            inOpenText = !fits && statement.holds(SpecLexer.BAD_STRING) != inOpenText;
+            if (statement.inner != null) {
+                Place inside = place.inside(statement.first().getType());
+                fits &= inside != null && reduceInner(inside, statement, fits, findings);
+            }
+            if (fits) {
+                result.add(statement);
+            }
+            failed = !fits;
+            before = statement;
+        }
+        return result;
+    }
+
+    private boolean isReported(Statement statement) {
+        return reported.get(file.line(statement.first().getStartIndex()));
+    }
+
+    /** Whether a line that does not fit is but the rest of the one before, which does not fit either. */
+    private boolean isRestOf(Statement before, Statement statement, int index) {
+        int line = file.line(before.first().getStartIndex());
+        int nextLine = file.line(statement.first().getStartIndex());
+        boolean noEntry = statement.inner == null && !statement.holds(SpecLexer.COLON);
+        return nextLine == line ? index == 0 || noEntry : noEntry && indent(statement) > indent(before);
+    }
+
+    private int indent(Statement statement) {
+        int start = statement.first().getStartIndex();
+        return start - file.lineStart(file.line(start));
+    }
+
+    /**
+     * Reduces what stands in a statement's braces; false where its head seems to be another one than was meant. Where
+     * the head does not fit, what it opens is a guess: then lines are reported only if most of them bear it out.
+     */
+    private boolean reduceInner(Place inside, Statement statement, boolean headFits, List<Diagnostic> findings) {
+        List<Statement> all = statement.inner;
+        List<Diagnostic> found = new ArrayList<>();
+        List<Statement> fitting = fitting(inside, all, found);
+        int failed = all.size() - fitting.size();
+        if (failed >= 2 && !isReported(statement)) {
+            for (Place other : Place.values()) {
+                if (other != inside && all.stream().allMatch(s -> Attempt.failsAt(other, s.alone()) == Attempt.FITS)) {
+                    if (headFits) {
+                        findings.add(SyntaxFindings.headOfAnother(spans.of(statement.first()), inside, other));
+                    }
+                    return false;
+                }
+            }
+        }
+        statement.inner = fitting;
+        if (headFits || failed * 2 <= all.size()) {
+            findings.addAll(found);
+        }
+        return true;
+    }
+
+    /**
+     * Takes rows that do not fit out of a statement with a grid, each with a finding; then says where the rest fails.
+     */
+    private int reduceGrid(Place place, Statement statement, List<Diagnostic> findings, boolean silent) {
+        int index = Attempt.failsAt(place, statement.alone());
+        int headEnd = gridHeadEnd(statement);
+        while (index > headEnd && headEnd > 0) {
+            int from = index;
+            while (statement.tokens.get(Math.min(from, statement.tokens.size()) - 1).getType() != SpecLexer.END) {
+                from--;
+            }
+            if (!silent && !reported.get(file.line(statement.tokens.get(from).getStartIndex()))) {
+                findings.add(mistakes.find(place, statement.alone(), index));
+            }
+            int to = from;
+            while (to < statement.tokens.size() && statement.tokens.get(to).getType() != SpecLexer.END) {
+                to++;
+            }
+            statement.tokens.subList(from - 1, to).clear();
+            index = Attempt.failsAt(place, statement.alone());
+        }
+        return index;
+    }
+
+    /** The index of the end behind a grid's head, or -1 where there is no grid. */
+    private static int gridHeadEnd(Statement statement) {
+        int ends = 0;
+        for (int i = 0; i < statement.tokens.size(); i++) {
+            if (statement.tokens.get(i).getType() == SpecLexer.END && ++ends == 2) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}
