@@ -23,6 +23,8 @@ final class BraceMender {
     private final List<CommonToken> out = new ArrayList<>();
     private final Deque<Open> open = new ArrayDeque<>();
     private final BitSet reported = new BitSet();
+    /** Whether a row has been left out: its grid goes with it. */
+    private boolean dropping;
 
     BraceMender(SourceFile file, List<Diagnostic> findings) {
         this.spans = new Spans(file);
@@ -51,7 +53,10 @@ final class BraceMender {
         List<Row> rows = Row.rows(spans.file(), raw);
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
-            mend(row, i + 1 < rows.size() ? rows.get(i + 1) : null);
+            dropping &= row.tokens().get(0).getType() == SpecLexer.BAR;
+            if (!dropping) {
+                mend(row, i + 1 < rows.size() ? rows.get(i + 1) : null);
+            }
             out.addAll(row.ends());
         }
         if (!open.isEmpty()) {
@@ -89,7 +94,14 @@ final class BraceMender {
             }
             closeAll(row.indent() - 1, row, tokens.get(0));
         }
-        middle(row, new ArrayList<>(tokens.subList(lead, tokens.size())), next);
+        List<CommonToken> rest = new ArrayList<>(tokens.subList(lead, tokens.size()));
+        dropStrayOfPair(row, rest);
+        CommonToken closing = closeAtRowsEnd(row, rest, next);
+        middle(row, rest, closing == null ? next : null);
+        if (closing != null) {
+            out.add(closing);
+            open.pop();
+        }
     }
 
     /** Handles what stands between a row's leading closing braces and its end. */
@@ -108,6 +120,7 @@ final class BraceMender {
         }
         if (!closes.isEmpty()) {
             report(row, SyntaxFindings.braceStray(spans.of(tokens.get(closes.get(0)))));
+            dropping = true;
             if (opening) {
                 tokens.removeIf(t -> t.getType() == SpecLexer.RBRACE || t.getType() == SpecLexer.LBRACE);
                 open(row, tokens, row.tokens().get(row.tokens().size() - 1));
@@ -137,13 +150,42 @@ final class BraceMender {
         } else if (!opens.isEmpty()) {
             closeOnLine(row, tokens, opens);
             out.addAll(tokens);
-        } else if (deeper && next.tokens().get(0).getType() != SpecLexer.BAR && Row.canBeHead(tokens)) {
+        } else if (deeper && next.tokens().get(0).getType() != SpecLexer.BAR
+                && Row.canBeHead(tokens.subList(0, last))) {
             CommonToken end = tokens.get(last);
             report(row, SyntaxFindings.braceMissingAtLineEnd(spans.behind(end)));
             open(row, tokens, LineFilter.insert(end, SpecLexer.LBRACE, end.getStopIndex() + 1));
         } else {
             out.addAll(tokens);
         }
+    }
+
+    /** Braces with nothing between them in the midst of a line: one of them is astray, the head says which. */
+    private void dropStrayOfPair(Row row, List<CommonToken> tokens) {
+        for (int i = 0; i + 1 < tokens.size(); i++) {
+            if (tokens.get(i).getType() == SpecLexer.LBRACE && tokens.get(i + 1).getType() == SpecLexer.RBRACE) {
+                boolean head = i > 0 && Row.canBeHead(tokens.subList(0, i));
+                if (!head || i + 2 < tokens.size()) {
+                    CommonToken stray = tokens.remove(head ? i + 1 : i);
+                    report(row, SyntaxFindings.braceStray(spans.of(stray)));
+                }
+                return;
+            }
+        }
+    }
+
+    /** Takes the brace off a row that closes the block around it at its end, as the next row's indentation says. */
+    private CommonToken closeAtRowsEnd(Row row, List<CommonToken> tokens, Row next) {
+        List<Integer> closes = new ArrayList<>();
+        Row.unmatched(tokens, new ArrayList<>(), closes);
+        int last = tokens.size() - 1;
+        if (last <= 0 || closes.isEmpty() || closes.get(closes.size() - 1) != last || open.isEmpty()) {
+            return null;
+        }
+        int indent = open.peek().indent();
+        boolean blockEnds = next == null || next.indent() <= indent
+                && !(next.indent() == indent && next.tokens().get(0).getType() == SpecLexer.RBRACE);
+        return indent < row.indent() && blockEnds ? tokens.remove(last) : null;
     }
 
     /** A block on one line that lost its closing brace gets it back; another opening brace is taken away. */

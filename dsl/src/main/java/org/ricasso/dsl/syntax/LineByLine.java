@@ -52,11 +52,19 @@ final class LineByLine {
         Statement before = null;
         boolean failed = false;
         boolean inOpenText = false;
+        List<Diagnostic> own = new ArrayList<>();
         for (Statement statement : statements) {
             boolean silent = isReported(statement);
             if (before != null && !before.isEnded() && !silent) {
                 findings.add(mistakes.sideBySide(before, statement));
                 silent = true;
+            }
+            if (!silent && statement.inner != null && Attempt.failsAt(place, statement.whole()) == Attempt.FITS) {
+                result.add(statement);
+                failed = false;
+                inOpenText = false;
+                before = statement;
+                continue;
             }
             int index = reduceGrid(place, statement, findings, silent);
             boolean fits = index == Attempt.FITS;
@@ -66,7 +74,7 @@ final class LineByLine {
                 // A text that runs over several lines is one mistake: what stands before its end is no line.
                 boolean ofText = inOpenText && alone.get(index).getType() != SpecLexer.BAD_STRING;
                 if (!rest && !ofText) {
-                    findings.add(mistakes.find(place, alone, index));
+                    own.add(mistakes.find(place, alone, index));
                 }
             }
             inOpenText = !fits && statement.holds(SpecLexer.BAD_STRING) != inOpenText;
@@ -80,6 +88,20 @@ final class LineByLine {
             failed = !fits;
             before = statement;
         }
+        findings.addAll(own.size() > result.size() ? collapsed(own) : own);
+        return result;
+    }
+
+    /** Where most lines fail in the same way, they have one cause: one finding that says how many there are. */
+    private static List<Diagnostic> collapsed(List<Diagnostic> findings) {
+        Diagnostic first = findings.get(0);
+        List<Diagnostic> others = findings.stream().filter(d -> !d.name().equals(first.name())).toList();
+        int more = findings.size() - others.size() - 1;
+        if (more < 3) {
+            return findings;
+        }
+        List<Diagnostic> result = new ArrayList<>(others);
+        result.add(SyntaxFindings.alsoOthers(first, more));
         return result;
     }
 
@@ -91,8 +113,9 @@ final class LineByLine {
     private boolean isRestOf(Statement before, Statement statement, int index) {
         int line = file.line(before.first().getStartIndex());
         int nextLine = file.line(statement.first().getStartIndex());
-        boolean noEntry = statement.inner == null && !statement.holds(SpecLexer.COLON);
-        return nextLine == line ? index == 0 || noEntry : noEntry && indent(statement) > indent(before);
+        boolean noEntry = !statement.holds(SpecLexer.COLON);
+        return nextLine == line ? index == 0 || noEntry
+                : noEntry && statement.inner == null && indent(statement) > indent(before);
     }
 
     private int indent(Statement statement) {
@@ -109,7 +132,7 @@ final class LineByLine {
         List<Diagnostic> found = new ArrayList<>();
         List<Statement> fitting = fitting(inside, all, found);
         int failed = all.size() - fitting.size();
-        if (failed >= 2 && !isReported(statement)) {
+        if (failed >= (headFits ? 2 : 1) && !isReported(statement)) {
             for (Place other : Place.values()) {
                 if (other != inside && all.stream().allMatch(s -> Attempt.failsAt(other, s.alone()) == Attempt.FITS)) {
                     if (headFits) {
@@ -133,21 +156,35 @@ final class LineByLine {
         int index = Attempt.failsAt(place, statement.alone());
         int headEnd = gridHeadEnd(statement);
         while (index > headEnd && headEnd > 0) {
-            int from = index;
-            while (statement.tokens.get(Math.min(from, statement.tokens.size()) - 1).getType() != SpecLexer.END) {
-                from--;
-            }
-            if (!silent && !reported.get(file.line(statement.tokens.get(from).getStartIndex()))) {
+            int line = file.line(statement.tokens.get(Math.min(index, statement.tokens.size() - 1)).getStartIndex());
+            if (!silent && !reported.get(line)) {
                 findings.add(mistakes.find(place, statement.alone(), index));
             }
-            int to = from;
-            while (to < statement.tokens.size() && statement.tokens.get(to).getType() != SpecLexer.END) {
-                to++;
+            List<CommonToken> rows = statement.tokens.subList(headEnd, statement.tokens.size());
+            List<CommonToken> kept = withoutLine(rows, line);
+            if (kept.size() == rows.size()) {
+                return index;
             }
-            statement.tokens.subList(from - 1, to).clear();
+            rows.clear();
+            statement.tokens.addAll(kept);
             index = Attempt.failsAt(place, statement.alone());
         }
         return index;
+    }
+
+    /** Rows, each led by an end, without those on a line of the file. */
+    private List<CommonToken> withoutLine(List<CommonToken> rows, int line) {
+        List<CommonToken> result = new ArrayList<>();
+        boolean keep = false;
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i).getType() == SpecLexer.END && i + 1 < rows.size()) {
+                keep = file.line(rows.get(i + 1).getStartIndex()) != line;
+            }
+            if (keep) {
+                result.add(rows.get(i));
+            }
+        }
+        return result;
     }
 
     /** The index of the end behind a grid's head, or -1 where there is no grid. */

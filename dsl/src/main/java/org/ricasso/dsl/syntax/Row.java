@@ -40,7 +40,8 @@ record Row(List<CommonToken> tokens, int indent, List<CommonToken> ends) {
     /** A head does not go on: an operator at its end stands where its brace should. */
     private boolean goesOn(CommonToken next) {
         int last = tokens.get(tokens.size() - 1).getType();
-        return LineFilter.goesOnBefore(next.getType()) || last != SpecLexer.LBRACE && !canBeHead(tokens)
+        return LineFilter.goesOnBefore(next.getType()) || last != SpecLexer.LBRACE
+                && !canBeHead(tokens.subList(0, tokens.size() - 1))
                 && next.getType() != SpecLexer.RBRACE && LineFilter.goesOnAfter(last);
     }
 

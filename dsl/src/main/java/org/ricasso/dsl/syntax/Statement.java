@@ -40,6 +40,15 @@ final class Statement {
         return result;
     }
 
+    /** The line and all inside it, as an entry rule reads it. */
+    List<CommonToken> whole() {
+        List<CommonToken> result = new ArrayList<>();
+        write(result);
+        CommonToken last = result.get(result.size() - 1);
+        result.add(LineFilter.insert(last, Token.EOF, last.getStopIndex() + 1));
+        return result;
+    }
+
     /** Adds the line and all inside it. */
     void write(List<CommonToken> out) {
         out.addAll(tokens);

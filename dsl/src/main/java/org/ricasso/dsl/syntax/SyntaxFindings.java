@@ -286,6 +286,10 @@ final class SyntaxFindings {
         return finding.and(new Mark(operator, "the line goes on behind this"));
     }
 
+    static Diagnostic alsoOthers(Diagnostic finding, int more) {
+        return finding.also(more + " more lines beside it do not fit either");
+    }
+
     private static String count(int number, String what) {
         return number + " " + what + (number == 1 ? "" : "s");
     }

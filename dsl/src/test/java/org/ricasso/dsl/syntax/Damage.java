@@ -41,8 +41,12 @@ final class Damage {
         String before = file.text().substring(0, start);
         String after = file.text().substring(end);
         boolean apart = !replacement.isEmpty();
-        String text = before + (apart && !before.isEmpty() && !before.matches("(?s).*\\s") ? " " : "") + replacement
-                + (apart && !after.matches("(?s)\\s.*") ? " " : "") + after;
+        String text = before + (apart && !isBlank(file.text(), start - 1) ? " " : "") + replacement
+                + (apart && !isBlank(file.text(), end) ? " " : "") + after;
         return new Damaged(new SourceFile(file.name(), text, false), what);
+    }
+
+    private static boolean isBlank(String text, int at) {
+        return at < 0 || at >= text.length() || Character.isWhitespace(text.charAt(at));
     }
 }
