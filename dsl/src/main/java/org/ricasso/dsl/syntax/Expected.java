@@ -9,17 +9,21 @@ import org.ricasso.dsl.syntax.grammar.SpecLexer;
 
 /** What could stand at a place, found by trying, and said as things a person knows rather than as tokens. */
 final class Expected {
+    /** The kinds that tell things apart; trying others would say nothing more. */
+    private static final int[] TRIED = {SpecLexer.NUMBER, SpecLexer.STRING, SpecLexer.WORD, SpecLexer.KEY, SpecLexer.END,
+        SpecLexer.COLON, SpecLexer.LBRACE, SpecLexer.RPAREN, SpecLexer.BAR, SpecLexer.OF, SpecLexer.AS, SpecLexer.THEN,
+        SpecLexer.ELSE};
     private final BitSet types = new BitSet();
     private final Place place;
 
-    /** Tries each kind of token behind the first {@code index} ones. */
+    /** Tries kinds of token behind the first {@code index} ones. */
     Expected(Place place, List<CommonToken> tokens, int index) {
         this.place = place;
         CommonToken here = tokens.get(index);
         List<CommonToken> trial = new ArrayList<>(tokens.subList(0, index));
         trial.add(here);
         trial.add(LineFilter.insert(here, Token.EOF, here.getStopIndex() + 1));
-        for (int type = 1; type <= SpecLexer.STRANGE; type++) {
+        for (int type : TRIED) {
             trial.set(index, LineFilter.insert(here, type, here.getStartIndex()));
             int fails = Attempt.failsAt(place, trial);
             if (fails == Attempt.FITS || fails > index) {

@@ -7,16 +7,16 @@ import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.syntax.grammar.SpecLexer;
 
 /** One-token damage: at each token of a text, the token is taken away, another put before it, another put in its place. */
-final class Damage {
+final class TokenDamage {
     private static final String[] TOKENS = {"stray", "5", "\"text\"", ":", "{", "}", "(", ")", ",", ";", "|", "+", "=",
         "else", ".", "..", "mm", "at", "±", "2.5 mm", "if", "per", "like", "key"};
 
     /** A damaged text and what was done. */
     record Damaged(SourceFile file, String what) {}
 
-    private Damage() {}
+    private TokenDamage() {}
 
-    /** The damaged texts; {@code round} chooses among the tokens that are put in, so that rounds differ. */
+    /** The damaged texts, three for each token; {@code round} chooses among the tokens that are put in, so that rounds differ. */
     static List<Damaged> of(SourceFile file, int round) {
         List<Damaged> result = new ArrayList<>();
         List<CommonToken> tokens = LineFilter.raw(file, 0, file.text().length());
@@ -29,10 +29,12 @@ final class Damage {
             result.add(damage(file, start, end, "", "without " + shown + where));
             String other = TOKENS[(i * 7 + round) % TOKENS.length];
             result.add(damage(file, start, start, other, other + " before " + shown + where));
-            String another = TOKENS[(i * 5 + 3 + round) % TOKENS.length];
-            if (!another.equals(token.getText())) {
-                result.add(damage(file, start, end, another, another + " for " + shown + where));
+            int choice = i * 5 + 3 + round;
+            String another = TOKENS[choice % TOKENS.length];
+            if (another.equals(token.getText())) {
+                another = TOKENS[(choice + 1) % TOKENS.length];
             }
+            result.add(damage(file, start, end, another, another + " for " + shown + where));
         }
         return result;
     }
