@@ -54,4 +54,15 @@ class SpecSheetTest {
                 "at oven-1 Deck oven", "Dough risen", "Heat 235 ± 5 °C", "Nose The baker's nose",
                 "Smells of bread", "Stone chamotte");
     }
+
+    @Test
+    void manyProductsAreFoldedAndEachHasItsFolder() {
+        var small = TestHouses.small();
+        var many = new org.ricasso.dsl.walk.CheckedHouse(
+                java.util.Collections.nCopies(7, small.products().get(0)), java.util.List.of(), java.util.List.of());
+        Map<String, String> pages = Pages.html(Pages.of(many));
+        assertThat(pages).hasSize(1 + 7 * 5);
+        assertThat(pages.get("index.html")).contains("<details>").doesNotContain("<details open>");
+        assertThat(PAGES.get("index.html")).contains("<details open>");
+    }
 }
