@@ -31,18 +31,6 @@ final class BraceMender {
         this.findings = findings;
     }
 
-    /** Whether braces match as they stand. */
-    static boolean match(List<CommonToken> raw) {
-        int depth = 0;
-        for (CommonToken token : raw) {
-            depth += token.getType() == SpecLexer.LBRACE ? 1 : token.getType() == SpecLexer.RBRACE ? -1 : 0;
-            if (depth < 0) {
-                return false;
-            }
-        }
-        return depth == 0;
-    }
-
     /** Numbers of the lines that have been reported. */
     BitSet reported() {
         return reported;
@@ -152,9 +140,7 @@ final class BraceMender {
             out.addAll(tokens);
         } else if (deeper && next.tokens().get(0).getType() != SpecLexer.BAR
                 && Row.canBeHead(tokens.subList(0, last))) {
-            CommonToken end = tokens.get(last);
-            report(row, SyntaxFindings.braceMissingAtLineEnd(spans.behind(end)));
-            open(row, tokens, LineFilter.insert(end, SpecLexer.LBRACE, end.getStopIndex() + 1));
+            openAtRowsEnd(row, tokens);
         } else {
             out.addAll(tokens);
         }
@@ -203,6 +189,19 @@ final class BraceMender {
         for (int i = opens.size() - 1; i >= 0; i--) {
             CommonToken brace = tokens.remove((int) opens.get(i));
             report(row, SyntaxFindings.braceStray(spans.of(brace)));
+        }
+    }
+
+    /** A head that lost its opening brace gets it back, in place of a sign that no head ends with. */
+    private void openAtRowsEnd(Row row, List<CommonToken> tokens) {
+        CommonToken end = tokens.get(tokens.size() - 1);
+        if (tokens.size() > 1 && !Row.canEndHead(end)) {
+            report(row, SyntaxFindings.braceReplaced(spans.of(end), "{", null));
+            tokens.remove(end);
+            open(row, tokens, LineFilter.insert(end, SpecLexer.LBRACE, end.getStartIndex()));
+        } else {
+            report(row, SyntaxFindings.braceMissingAtLineEnd(spans.behind(end)));
+            open(row, tokens, LineFilter.insert(end, SpecLexer.LBRACE, end.getStopIndex() + 1));
         }
     }
 

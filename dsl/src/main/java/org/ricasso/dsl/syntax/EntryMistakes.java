@@ -32,11 +32,21 @@ final class EntryMistakes {
         if (before.getType() == SpecLexer.COLON && endsEntry(type)) {
             return SyntaxFindings.valueMissing(spans.of(before), spans.of(tokens.get(0), before).text());
         }
+        if (type == Token.EOF && index > 2 && tokens.get(index - 2).getType() == SpecLexer.COLON) {
+            return SyntaxFindings.valueMissing(spans.of(tokens.get(index - 2)),
+                    spans.of(tokens.get(0), tokens.get(index - 2)).text());
+        }
+        Diagnostic goesOn = goesOn(spans, tokens, index);
+        if (goesOn != null) {
+            return goesOn;
+        }
         Diagnostic head = head(spans, place, tokens, index, expected);
         if (head != null) {
             return head;
         }
-        if (type != SpecLexer.END && leadsEntry && expected.has(SpecLexer.COLON) && beginsValue(type)) {
+        boolean valueFollows = type == SpecLexer.END ? tokens.get(index + 1).getType() == SpecLexer.BAR
+                : beginsValue(type) && before.getType() != SpecLexer.PART;
+        if (leadsEntry && expected.has(SpecLexer.COLON) && valueFollows) {
             return SyntaxFindings.colonMissing(spans.behind(before), spans.of(tokens.get(0), before).text());
         }
         Diagnostic beside = beside(spans, tokens, index, expected);
@@ -73,6 +83,9 @@ final class EntryMistakes {
         if (place == Place.FILE && type == SpecLexer.LBRACE && before.getType() == SpecLexer.WORKPIECE) {
             return SyntaxFindings.productMissing(spans.of(before));
         }
+        if (place == Place.RULE && type == SpecLexer.LBRACE && before.getType() == SpecLexer.EXAMPLE) {
+            return SyntaxFindings.outcomeMissing(spans.of(before));
+        }
         if (place == Place.FILE && type == SpecLexer.END && expected.has(SpecLexer.LBRACE)) {
             return SyntaxFindings.blockMissing(spans.behind(before));
         }
@@ -81,6 +94,22 @@ final class EntryMistakes {
             return SyntaxFindings.otherwiseMissing(spans.behind(before));
         }
         return null;
+    }
+
+    /** The line before ends with an operator, but what follows is no value: it is the next entry. */
+    private static Diagnostic goesOn(Spans spans, List<CommonToken> tokens, int index) {
+        int line = spans.of(tokens.get(index)).line();
+        int first = index;
+        while (first > 0 && spans.of(tokens.get(first - 1)).line() == line) {
+            first--;
+        }
+        if (first == 0 || index - first > 4 || !LineFilter.goesOnAfter(tokens.get(first - 1).getType())) {
+            return null;
+        }
+        int name = tokens.get(first).getType() == SpecLexer.LET ? first + 1 : first;
+        return isNameOrDot(tokens.get(name)) && leadsToColon(tokens, name)
+                ? SyntaxFindings.valueMissingAtLineEnd(spans.of(tokens.get(first - 1)), spans.of(tokens.get(first)))
+                : null;
     }
 
     /** Two entries side by side: the second shows by its name and colon. */

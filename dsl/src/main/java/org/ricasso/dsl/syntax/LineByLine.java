@@ -18,7 +18,6 @@ final class LineByLine {
     private final Mistakes mistakes;
     private final Spans spans;
     private final BitSet reported;
-    private final List<CommonToken> good = new ArrayList<>();
 
     private LineByLine(SourceFile file, BitSet reported) {
         this.file = file;
@@ -30,20 +29,34 @@ final class LineByLine {
     /** The tokens of all lines that fit, closed by the end of the file; the others are reported. */
     static List<CommonToken> read(SourceFile file, List<CommonToken> raw, List<Diagnostic> findings) {
         List<CommonToken> tokens = OpenTexts.split(raw);
-        BitSet reported = new BitSet();
-        if (!BraceMender.match(tokens)) {
-            BraceMender mender = new BraceMender(file, findings);
-            tokens = mender.mend(tokens);
-            reported = mender.reported();
+        boolean match = Braces.match(tokens);
+        List<Diagnostic> found = new ArrayList<>();
+        List<CommonToken> good = match ? reading(file, tokens, new BitSet(), found) : null;
+        if (!match || !Braces.matchIndentation(file, tokens)) {
+            // Braces may match by chance, one missing here and another there: then the simpler story is told.
+            List<Diagnostic> mended = new ArrayList<>();
+            BraceMender mender = new BraceMender(file, mended);
+            List<CommonToken> rest = reading(file, mender.mend(tokens), mender.reported(), mended);
+            if (!match || mended.size() < found.size()) {
+                good = rest;
+                found = mended;
+            }
         }
+        findings.addAll(found);
+        return good;
+    }
+
+    private static List<CommonToken> reading(SourceFile file, List<CommonToken> tokens, BitSet reported,
+            List<Diagnostic> findings) {
         int end = file.text().length();
         List<CommonToken> filtered = LineFilter.filter(tokens, end);
-        LineByLine reader = new LineByLine(file, reported);
-        for (Statement statement : reader.fitting(Place.FILE, Statement.of(filtered), findings)) {
-            statement.write(reader.good);
+        List<CommonToken> good = new ArrayList<>();
+        for (Statement statement : new LineByLine(file, reported)
+                .fitting(Place.FILE, Statement.of(filtered), findings)) {
+            statement.write(good);
         }
-        reader.good.add(LineFilter.insert(filtered.get(filtered.size() - 1), Token.EOF, end));
-        return reader.good;
+        good.add(LineFilter.insert(filtered.get(filtered.size() - 1), Token.EOF, end));
+        return good;
     }
 
     /** The statements that fit, those inside them reduced in the same way. */
@@ -68,19 +81,22 @@ final class LineByLine {
             }
             int index = reduceGrid(place, statement, findings, silent);
             boolean fits = index == Attempt.FITS;
+            boolean later = false;
             if (!fits && !silent) {
                 boolean rest = failed && isRestOf(before, statement, index);
                 List<CommonToken> alone = statement.alone();
                 // A text that runs over several lines is one mistake: what stands before its end is no line.
-                boolean ofText = inOpenText && alone.get(index).getType() != SpecLexer.BAD_STRING;
+                boolean ofText = inOpenText && !opensText(place, alone, index);
                 if (!rest && !ofText) {
-                    own.add(mistakes.find(place, alone, index));
+                    Diagnostic finding = mistakes.find(place, alone, index);
+                    own.add(finding);
+                    later = finding.name().equals(SyntaxFindings.NOT_IN_THIS_VERSION);
                 }
             }
             inOpenText = !fits && statement.holds(SpecLexer.BAD_STRING) != inOpenText;
             if (statement.inner != null) {
                 Place inside = place.inside(statement.first().getType());
-                fits &= inside != null && reduceInner(inside, statement, fits, findings);
+                fits &= inside != null && !later && reduceInner(inside, statement, fits, findings);
             }
             if (fits) {
                 result.add(statement);
@@ -97,7 +113,7 @@ final class LineByLine {
         Diagnostic first = findings.get(0);
         List<Diagnostic> others = findings.stream().filter(d -> !d.name().equals(first.name())).toList();
         int more = findings.size() - others.size() - 1;
-        if (more < 3) {
+        if (more < 3 || !SyntaxFindings.OF_ONE_CAUSE.contains(first.name())) {
             return findings;
         }
         List<Diagnostic> result = new ArrayList<>(others);
@@ -107,6 +123,15 @@ final class LineByLine {
 
     private boolean isReported(Statement statement) {
         return reported.get(file.line(statement.first().getStartIndex()));
+    }
+
+    /** Whether the text that stops the reading of a line begins there, rather than ends one from a line before. */
+    private static boolean opensText(Place place, List<CommonToken> tokens, int index) {
+        if (tokens.get(index).getType() != SpecLexer.BAD_STRING) {
+            return false;
+        }
+        int before = index == 0 ? SpecLexer.COLON : tokens.get(index - 1).getType();
+        return before == SpecLexer.COLON || before == SpecLexer.ELSE || place == Place.FILE;
     }
 
     /** Whether a line that does not fit is but the rest of the one before, which does not fit either. */
@@ -125,28 +150,40 @@ final class LineByLine {
 
     /**
      * Reduces what stands in a statement's braces; false where its head seems to be another one than was meant. Where
-     * the head does not fit, what it opens is a guess: then lines are reported only if most of them bear it out.
+     * the head does not fit, what it opens is a guess: then lines are reported only if they fit nothing else better.
      */
     private boolean reduceInner(Place inside, Statement statement, boolean headFits, List<Diagnostic> findings) {
         List<Statement> all = statement.inner;
         List<Diagnostic> found = new ArrayList<>();
         List<Statement> fitting = fitting(inside, all, found);
-        int failed = all.size() - fitting.size();
-        if (failed >= (headFits ? 2 : 1) && !isReported(statement)) {
-            for (Place other : Place.values()) {
-                if (other != inside && all.stream().allMatch(s -> Attempt.failsAt(other, s.alone()) == Attempt.FITS)) {
-                    if (headFits) {
-                        findings.add(SyntaxFindings.headOfAnother(spans.of(statement.first()), inside, other));
-                    }
-                    return false;
+        if (all.size() - fitting.size() >= (headFits ? 2 : 1) && !isReported(statement)) {
+            Place other = betterPlace(inside, all);
+            if (other != null) {
+                if (headFits) {
+                    findings.add(SyntaxFindings.headOfAnother(spans.of(statement.first()), inside, other));
                 }
+                return false;
             }
         }
         statement.inner = fitting;
-        if (headFits || failed * 2 <= all.size()) {
-            findings.addAll(found);
-        }
+        findings.addAll(found);
         return true;
+    }
+
+    /** A place that all lines fit, if it is not only that anything fits there; else {@code null}. */
+    private static Place betterPlace(Place inside, List<Statement> lines) {
+        boolean special = lines.stream().anyMatch(s -> !fits(inside, s) && !fits(Place.VALUES, s)
+                && !fits(Place.BLOCK, s));
+        for (Place other : Place.values()) {
+            if (special && other != inside && lines.stream().allMatch(s -> fits(other, s))) {
+                return other;
+            }
+        }
+        return null;
+    }
+
+    private static boolean fits(Place place, Statement statement) {
+        return Attempt.failsAt(place, statement.alone()) == Attempt.FITS;
     }
 
     /**

@@ -33,10 +33,13 @@ final class LineFilter {
         List<CommonToken> result = new ArrayList<>(raw.size() + 2);
         CommonToken pending = null;
         int last = SpecLexer.LBRACE;
+        int lastButOne = last;
         for (CommonToken token : raw) {
             int type = token.getType();
             if (type == SpecLexer.NL || type == SpecLexer.SEMI) {
-                if (pending == null && !goesOnAfter(last)) {
+                // `8 in` at a line's end is an inch: the line ends.
+                boolean inch = last == SpecLexer.IN && lastButOne == SpecLexer.NUMBER;
+                if (pending == null && (inch || !goesOnAfter(last))) {
                     pending = token;
                 }
                 continue;
@@ -50,6 +53,7 @@ final class LineFilter {
             }
             pending = null;
             result.add(token);
+            lastButOne = last;
             last = type;
         }
         CommonToken model = raw.isEmpty() ? new CommonToken(Token.EOF) : raw.get(raw.size() - 1);

@@ -67,6 +67,9 @@ final class Mistakes {
 
     /** Where reading stopped on a later line than the one before, that line's last sign made it go on. */
     private Diagnostic goesOn(Diagnostic finding, List<CommonToken> tokens, int index) {
+        if (tokens.get(index).getType() == SpecLexer.END) {
+            return finding;
+        }
         int line = finding.primary().span().line();
         for (int i = index; i > 0; i--) {
             Token before = tokens.get(i - 1);

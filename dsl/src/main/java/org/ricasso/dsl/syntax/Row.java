@@ -42,7 +42,9 @@ record Row(List<CommonToken> tokens, int indent, List<CommonToken> ends) {
         int last = tokens.get(tokens.size() - 1).getType();
         return LineFilter.goesOnBefore(next.getType()) || last != SpecLexer.LBRACE
                 && !canBeHead(tokens.subList(0, tokens.size() - 1))
-                && next.getType() != SpecLexer.RBRACE && LineFilter.goesOnAfter(last);
+                && next.getType() != SpecLexer.RBRACE && LineFilter.goesOnAfter(last)
+                && !(last == SpecLexer.IN && tokens.size() > 1
+                        && tokens.get(tokens.size() - 2).getType() == SpecLexer.NUMBER);
     }
 
     /** Finds the places of opening and closing braces without a partner among the tokens. */
@@ -63,6 +65,13 @@ record Row(List<CommonToken> tokens, int indent, List<CommonToken> ends) {
     /** Whether tokens can be the head of a block: entries have a colon, heads have none; rows of a grid have bars. */
     static boolean canBeHead(List<CommonToken> tokens) {
         return tokens.stream().noneMatch(t -> t.getType() == SpecLexer.COLON || t.getType() == SpecLexer.BAR);
+    }
+
+    /** Whether a token can be the last before a block's brace: a name, a number, a title. */
+    static boolean canEndHead(CommonToken token) {
+        int type = token.getType();
+        return type == SpecLexer.WORD || type == SpecLexer.STRING || type == SpecLexer.NUMBER
+                || type >= SpecLexer.ALONG && type <= SpecLexer.WORDS;
     }
 
     /** Whether a brace in a line stands between a head and entries. */

@@ -1,6 +1,7 @@
 package org.ricasso.dsl.syntax;
 
 import java.util.List;
+import java.util.Set;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Edit;
 import org.ricasso.dsl.diagnostics.Mark;
@@ -21,6 +22,12 @@ import org.ricasso.dsl.source.Span;
  * </ul>
  */
 final class SyntaxFindings {
+    /** The name of findings on clauses of a later version. */
+    static final String NOT_IN_THIS_VERSION = "not-in-this-version";
+    /** Findings that a line may owe to another line or to a habit: many of them in one block have one cause. */
+    static final Set<String> OF_ONE_CAUSE = Set.of("not-expected", "equals-for-colon", "colon-missing",
+            "step-number-missing");
+
     private SyntaxFindings() {}
 
     private static Diagnostic error(String name, Span span, String text) {
@@ -59,6 +66,11 @@ final class SyntaxFindings {
     static Diagnostic nameBeginsWithDigit(Span span) {
         return error("name-begins-with-digit", span, "`" + span.text() + "` is neither a number nor a name")
                 .because("a name begins with a letter, as in `bar-30x6`; a number has a blank behind it");
+    }
+
+    static Diagnostic nameOrTemperature(Span span, String number, String scale) {
+        return nameBeginsWithDigit(span).remedy(new Remedy("for a temperature, write `" + number + " °" + scale + "`",
+                List.of(new Edit(span, number + " °" + scale))));
     }
 
     static Diagnostic signWithoutBlanks(Span span, boolean afterNumber) {
@@ -159,7 +171,7 @@ final class SyntaxFindings {
     }
 
     static Diagnostic blockMissing(Span end) {
-        return error("brace-missing", end, "a declaration goes on with its block in braces")
+        return error("brace-missing", end, "this declaration has no block in braces")
                 .remedy(advice("write `{`, the entries, `}`"));
     }
 
@@ -215,6 +227,16 @@ final class SyntaxFindings {
         return error("value-missing", span, "behind `" + behind + "` stands no value");
     }
 
+    static Diagnostic valueMissingAtLineEnd(Span operator, Span next) {
+        return error("value-missing", operator, "behind `" + operator.text() + "` stands no value")
+                .and(new Mark(next, "this line is taken for what is missing"));
+    }
+
+    static Diagnostic outcomeMissing(Span span) {
+        return error("outcome-missing", span, "an example says what comes out of it")
+                .remedy(advice("write `example passes` or `example fails`"));
+    }
+
     static Diagnostic sideBySide(Span end, Span next) {
         return error("semicolon-missing", next, "entries on one line are parted by `;`")
                 .remedy(new Remedy("write `;` before it", List.of(new Edit(end, ";"))));
@@ -255,7 +277,7 @@ final class SyntaxFindings {
     }
 
     static Diagnostic notInThisVersion(Span span, String what, String instead) {
-        return error("not-in-this-version", span, what + " is kept for a later version of the language")
+        return error(NOT_IN_THIS_VERSION, span, what + " is kept for a later version of the language")
                 .remedy(advice(instead));
     }
 

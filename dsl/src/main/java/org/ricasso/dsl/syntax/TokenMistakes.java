@@ -12,7 +12,7 @@ import org.ricasso.dsl.syntax.grammar.SpecLexer;
 /** Mistakes that show in a token itself, whatever stands around it. */
 final class TokenMistakes {
     private static final Pattern EXPONENT = Pattern.compile("([+\\-\u2212]?\\d+(?:\\.\\d+)?)[eE]([+\\-]?\\d{1,2})");
-    private static final Pattern WITH_UNIT = Pattern.compile("([+\\-\u2212]?\\d+(?:\\.\\d+)?)([^\\d]+[\\^\\d²³]*)");
+    private static final Pattern WITH_UNIT = Pattern.compile("([+\\-\u2212]?\\d+(?:\\.\\d+)?)([^\\d]+?(?:\\^\\d)?[²³]?)");
     /** Signs that look like another or say the same elsewhere. */
     private static final Map<Integer, String> MEANT = Map.ofEntries(
             Map.entry((int) '“', "\""), Map.entry((int) '”', "\""), Map.entry((int) '„', "\""),
@@ -47,6 +47,9 @@ final class TokenMistakes {
             return SyntaxFindings.exponent(span, plain);
         }
         Matcher unit = WITH_UNIT.matcher(span.text());
+        if (unit.matches() && (unit.group(2).equals("C") || unit.group(2).equals("F"))) {
+            return SyntaxFindings.nameOrTemperature(span, unit.group(1), unit.group(2));
+        }
         return unit.matches() ? SyntaxFindings.unitTouchesNumber(span, unit.group(1), unit.group(2))
                 : SyntaxFindings.nameBeginsWithDigit(span);
     }
