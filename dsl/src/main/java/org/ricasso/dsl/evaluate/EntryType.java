@@ -12,7 +12,14 @@ import org.ricasso.shared.quantity.Quantity;
  * @param byDefault what stands where nothing is written, or null
  * @param within the sensible range, or null
  * @param madeAs for a characteristic, the path of the property that becomes it; else null
+ * @param sized whether every size of a family has its own
  * @param span where it is declared
  */
 public record EntryType(String name, Type type, boolean optional, Node byDefault, Quantity within, String madeAs,
-        Span span) {}
+        boolean sized, Span span) {
+
+    /** An entry that is neither a characteristic nor sized, without default. */
+    public static EntryType plain(String name, Type type, Quantity within, Span span) {
+        return new EntryType(name, type, true, null, within, null, false, span);
+    }
+}

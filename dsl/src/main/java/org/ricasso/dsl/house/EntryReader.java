@@ -104,7 +104,7 @@ public final class EntryReader {
                     + " has the columns at and one more: | at | " + entry.name() + " |");
             return FAULT;
         }
-        EntryType element = new EntryType(entry.name(), along.element(), false, null, entry.within(), null, entry.span());
+        EntryType element = EntryType.plain(entry.name(), along.element(), entry.within(), entry.span());
         List<Value.Station> stations = new ArrayList<>();
         boolean sound = true;
         for (Grid.Row row : grid.rows()) {

@@ -38,24 +38,36 @@ final class RouteReader {
         this.product = product;
     }
 
-    List<RouteStep> read(List<Step> steps) {
+    List<RouteStep> read(List<ResolvedStep> route) {
         List<RouteStep> result = new ArrayList<>();
+        List<Step> steps = route.stream().map(ResolvedStep::step).toList();
         for (int i = 0; i < steps.size(); i++) {
             Step step = steps.get(i);
-            order(steps, step);
-            int end = i + 1 < steps.size() ? steps.get(i + 1).number().span().start() : step.block().span().end();
-            boolean damaged = damage.in(step.span().file(), step.span().start(), end);
-            result.add(read(step, damaged));
+            order(steps, i);
+            boolean damaged = damage.in(step.span().file(), step.span().start(), end(steps, i));
+            result.add(read(route.get(i), damaged));
             if (damaged) {
                 // what stood here is lost, and so is what the piece is like after it
-                result.add(unknown(step));
+                result.add(unknown(route.get(i)));
             }
         }
         return result;
     }
 
-    private void order(List<Step> steps, Step step) {
-        int index = steps.indexOf(step);
+    /** Where a step's text ends: at the next step of the same text, or at the end of its block. */
+    private static int end(List<Step> steps, int index) {
+        Step step = steps.get(index);
+        if (index + 1 < steps.size()) {
+            Span next = steps.get(index + 1).number().span();
+            if (next.file() == step.span().file() && next.start() > step.span().start()) {
+                return next.start();
+            }
+        }
+        return Math.max(step.span().end(), step.block().span().end());
+    }
+
+    private void order(List<Step> steps, int index) {
+        Step step = steps.get(index);
         int number = number(step);
         for (Step earlier : steps.subList(0, index)) {
             if (number(earlier) == number) {
@@ -91,11 +103,13 @@ final class RouteReader {
         }
     }
 
-    private static RouteStep unknown(Step step) {
-        return new RouteStep(number(step), null, null, new Value[0], new Span[0], List.of(), step);
+    private static RouteStep unknown(ResolvedStep step) {
+        return new RouteStep(step.number(), null, null, new Value[0], new Span[0], List.of(), step.step(), step.takenAt(),
+                step.own());
     }
 
-    private RouteStep read(Step step, boolean damaged) {
+    private RouteStep read(ResolvedStep resolved, boolean damaged) {
+        Step step = resolved.step();
         if (number(step) < 1 || number(step) > 99_999) {
             findings.error("step-number", step.number().span(), "a step has a whole number from 1 to 99999");
         }
@@ -103,7 +117,7 @@ final class RouteReader {
         if (operation == null) {
             findings.unknownName(step.operation().span(), "operation", step.operation().text(),
                     vocabulary.operations().stream().map(Operation::name).toList());
-            return unknown(step);
+            return unknown(resolved);
         }
         Value[] settings = new Value[operation.takes().size()];
         Span[] places = new Span[settings.length];
@@ -126,7 +140,7 @@ final class RouteReader {
             }
         }
         return new RouteStep(number(step), operation, centre(step, operation, damaged), settings, places,
-                List.copyOf(measures.values()), step);
+                List.copyOf(measures.values()), step, resolved.takenAt(), resolved.own());
     }
 
     private void setting(Operation operation, Block.Item.Entry entry, Value[] settings, Span[] places) {
@@ -214,8 +228,7 @@ final class RouteReader {
             }
             String key = entry.path().text();
             if (key.equals("limit")) {
-                limit = reader.read(entry.value(), new EntryType("limit", limitType(property), true, null, null, null,
-                        entry.span()));
+                limit = reader.read(entry.value(), EntryType.plain("limit", limitType(property), null, entry.span()));
             } else if (types.containsKey(key)) {
                 entries.put(key, reader.read(entry.value(), types.get(key)));
             } else {

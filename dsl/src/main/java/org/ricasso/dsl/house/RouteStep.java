@@ -1,6 +1,7 @@
 package org.ricasso.dsl.house;
 
 import java.util.List;
+import java.util.Set;
 import org.ricasso.dsl.evaluate.Property;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.source.Span;
@@ -17,11 +18,18 @@ import org.ricasso.dsl.vocabulary.Operation;
  * @param places where each is written; null where the default stands
  * @param measures what is measured
  * @param syntax how it is written
+ * @param takenAt the {@code like} that takes it over, or null where the route itself writes it
+ * @param own values that the route writes itself though it takes the step over
  */
 public record RouteStep(int number, Operation operation, Thing centre, Value[] settings, Span[] places,
-        List<Measure> measures, Step syntax) {
+        List<Measure> measures, Step syntax, Span takenAt, Set<Span> own) {
     public RouteStep {
         measures = List.copyOf(measures);
+    }
+
+    /** The {@code like} by which a value written at some place came into the route, or null where it is its own. */
+    public Span takenAt(Span value) {
+        return own.contains(value) ? null : takenAt;
     }
 
     /** Where the step itself is marked: its operation's name. */

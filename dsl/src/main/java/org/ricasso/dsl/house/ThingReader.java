@@ -31,7 +31,7 @@ final class ThingReader {
     private final Damage damage;
     private final Map<String, ThingDeclaration> declarations = new HashMap<>();
     private final Map<String, WrittenTree> trees = new HashMap<>();
-    private final Map<String, Block.Item.Route> routes = new HashMap<>();
+    private final Map<String, List<WrittenTree.Layer>> routes = new HashMap<>();
     private final Set<String> faulty = new TreeSet<>();
 
     ThingReader(Vocabulary vocabulary, Findings findings, List<ThingDeclaration> things, Damage damage) {
@@ -49,9 +49,9 @@ final class ThingReader {
         return kind + " " + name;
     }
 
-    /** The route written for, or inherited by, a product; null where there is none. */
-    Block.Item.Route route(Thing thing) {
-        return routes.get(thing.name());
+    /** What is written of a product's route, its own first; empty where nothing is. */
+    List<WrittenTree.Layer> route(Thing thing) {
+        return routes.getOrDefault(thing.name(), List.of());
     }
 
     /** Whether a thing takes part in a ring, so that nothing can be said of it. */
@@ -127,11 +127,12 @@ final class ThingReader {
             filling.places.clear();
             thing.fill(filling.entries(tree, kind, "", false), filling.places);
         }
-        if (tree.route() != null) {
-            routes.put(thing.name(), tree.route());
-            if (!kind.equals(vocabulary.productKind())) {
-                findings.error("route-misplaced", tree.route().span(), "only a " + vocabulary.productKind()
-                        + " has a route");
+        if (!tree.routes().isEmpty()) {
+            if (kind.equals(vocabulary.productKind())) {
+                routes.put(thing.name(), List.copyOf(tree.routes()));
+            } else {
+                findings.error("route-misplaced", tree.routes().get(0).route().span(), "only a "
+                        + vocabulary.productKind() + " has a route");
             }
         }
     }
@@ -145,8 +146,8 @@ final class ThingReader {
         int end = block.end();
         for (Block.Item item : thing.block().items()) {
             // a lost step is the route's matter
-            if (item instanceof Block.Item.Route route && !route.steps().isEmpty()) {
-                end = route.steps().get(0).number().span().start();
+            if (item instanceof Block.Item.Route route && !route.items().isEmpty()) {
+                end = route.items().get(0).span().start();
             }
         }
         if (damage.in(block.file(), thing.span().start(), end)) {

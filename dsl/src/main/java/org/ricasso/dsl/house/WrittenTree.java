@@ -1,6 +1,8 @@
 package org.ricasso.dsl.house;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Findings;
@@ -15,7 +17,7 @@ final class WrittenTree {
     private final Map<String, Leaf> leaves = new LinkedHashMap<>();
     private final Map<String, WrittenTree> blocks = new LinkedHashMap<>();
     private final Span span;
-    private Block.Item.Route route;
+    private final List<Layer> routes = new ArrayList<>();
 
     private WrittenTree(Span span) {
         this.span = span;
@@ -23,6 +25,9 @@ final class WrittenTree {
 
     /** A written entry: its value, the span of its name, and the {@code like} that takes it over, or null. */
     record Leaf(EntryValue value, Span name, Span inheritedAt) {}
+
+    /** A route, or what a thing changes of one it takes over; {@code takenAt} is the {@code like} of a taker, or null. */
+    record Layer(Block.Item.Route route, Span takenAt) {}
 
     static WrittenTree of(Block block, Span span, Findings findings) {
         WrittenTree tree = new WrittenTree(span);
@@ -46,10 +51,10 @@ final class WrittenTree {
                 }
                 tree.blocks.put(nested.name().text(), earlier == null ? inner : inner.over(earlier, null));
             } else if (item instanceof Block.Item.Route route) {
-                if (tree.route != null) {
+                if (!tree.routes.isEmpty()) {
                     findings.error("declared-twice", route.span(), "the route stands twice");
                 }
-                tree.route = route;
+                tree.routes.add(new Layer(route, null));
             }
         }
         return tree;
@@ -76,7 +81,8 @@ final class WrittenTree {
             }
         });
         blocks.forEach(result.blocks::putIfAbsent);
-        result.route = route != null ? route : parent.route;
+        result.routes.addAll(routes);
+        parent.routes.forEach(layer -> result.routes.add(new Layer(layer.route(), like)));
         return result;
     }
 
@@ -92,7 +98,8 @@ final class WrittenTree {
         return span;
     }
 
-    Block.Item.Route route() {
-        return route;
+    /** The own route, then those of the things it is like, the nearest first. */
+    List<Layer> routes() {
+        return routes;
     }
 }

@@ -19,10 +19,10 @@ public record Block(List<Item> items, Span span) {
         /** {@code edge { … }} */
         record Nested(Name name, Block block, Span span) implements Item {}
 
-        /** {@code route { … }} */
-        record Route(List<Step> steps, Span span) implements Item {
+        /** {@code route { … }} or {@code route like forged { … }}; {@code like} is null where none is written. */
+        record Route(Name like, List<RouteItem> items, Span span) implements Item {
             public Route {
-                steps = List.copyOf(steps);
+                items = List.copyOf(items);
             }
         }
     }

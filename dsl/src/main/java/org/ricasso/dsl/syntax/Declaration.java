@@ -59,6 +59,13 @@ public sealed interface Declaration {
         }
     }
 
+    /** {@code route forged "…" { … }}: steps that routes of products take over. */
+    record RouteDeclaration(Head head, List<RouteItem> items, Span span) implements Declaration {
+        public RouteDeclaration {
+            items = List.copyOf(items);
+        }
+    }
+
     /** {@code knife cooks-200 "…" { … }}: a thing of a declared kind. */
     record ThingDeclaration(Name kind, Head head, Block block, Span span) implements Declaration {}
 

@@ -32,7 +32,7 @@ public record Field(Name name, TypeName type, List<Mark> marks, Span span) {
         Span span();
 
         /** The plain marks. */
-        enum Word { OPTIONAL, KEY, HOLDS, BETWEEN, FOUND }
+        enum Word { OPTIONAL, SIZED, KEY, HOLDS, BETWEEN, FOUND }
 
         record Plain(Word word, Span span) implements Mark {}
 

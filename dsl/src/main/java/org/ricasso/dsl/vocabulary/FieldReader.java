@@ -34,15 +34,18 @@ final class FieldReader {
         Map<String, EntryType> result = new LinkedHashMap<>();
         for (Field field : fields) {
             boolean optional = false;
+            boolean sized = false;
             String madeAs = null;
             for (Field.Mark mark : field.marks()) {
                 if (mark instanceof Field.Mark.Plain plain && plain.word() == Field.Mark.Word.OPTIONAL) {
                     optional = true;
+                } else if (mark instanceof Field.Mark.Plain plain && plain.word() == Field.Mark.Word.SIZED) {
+                    sized = true;
                 } else if (mark instanceof Field.Mark.MadeAs made) {
                     madeAs = made.path().text();
                 }
             }
-            EntryType entry = new EntryType(field.name().text(), types.read(field.type()), optional, null, null, madeAs,
+            EntryType entry = new EntryType(field.name().text(), types.read(field.type()), optional, null, null, madeAs, sized,
                     field.name().span());
             EntryType earlier = result.putIfAbsent(entry.name(), entry);
             if (earlier != null) {
@@ -75,7 +78,7 @@ final class FieldReader {
                             vocabulary.properties().stream().map(p -> p.path()).toList());
                 }
             }
-            result.add(new EntryType(entry.name(), entry.type(), entry.optional(), byDefault, within, entry.madeAs(),
+            result.add(new EntryType(entry.name(), entry.type(), entry.optional(), byDefault, within, entry.madeAs(), entry.sized(),
                     entry.span()));
         }
         return result;

@@ -28,6 +28,7 @@ import org.ricasso.dsl.source.Span;
  * @param leaves what it leaves
  * @param disturbs slots that it can change if out of control
  * @param measures slots that its steps may measure
+ * @param joins parts that it makes part of the piece
  * @param attributes its attributes by name, defaults filled in
  * @param setUp time to set up, or null
  * @param run time a step takes, or null
@@ -35,7 +36,7 @@ import org.ricasso.dsl.source.Span;
  * @param span where it is declared
  */
 public record Operation(String name, String title, String purpose, List<Thing> at, String works, List<EntryType> takes,
-        List<Need> needs, List<Node> lets, List<Leave> leaves, Set<Integer> disturbs, Set<Integer> measures,
+        List<Need> needs, List<Node> lets, List<Leave> leaves, Set<Integer> disturbs, Set<Integer> measures, Set<String> joins,
         Map<String, Value> attributes, Node setUp, Node run, List<TextNode> instruct, Span span) {
     public Operation {
         at = List.copyOf(at);
@@ -45,6 +46,7 @@ public record Operation(String name, String title, String purpose, List<Thing> a
         leaves = List.copyOf(leaves);
         disturbs = Collections.unmodifiableSet(disturbs);
         measures = Collections.unmodifiableSet(measures);
+        joins = Collections.unmodifiableSet(joins);
         attributes = Collections.unmodifiableMap(new LinkedHashMap<>(attributes));
         instruct = List.copyOf(instruct);
     }

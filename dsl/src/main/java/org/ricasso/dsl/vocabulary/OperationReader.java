@@ -27,7 +27,7 @@ import org.ricasso.dsl.syntax.Text;
 
 /** Reads operations and checks them against the vocabulary. */
 final class OperationReader {
-    private static final Set<String> SECTIONS = Set.of("purpose", "at", "works", "disturbs", "measures");
+    private static final Set<String> SECTIONS = Set.of("purpose", "at", "works", "disturbs", "measures", "joins");
     private final Vocabulary vocabulary;
     private final Findings findings;
 
@@ -117,7 +117,7 @@ final class OperationReader {
         String title = declaration.head().title() == null ? name : declaration.head().title().written();
         String purpose = entries.containsKey("purpose") ? UnitReader.text(entries.get("purpose").value()) : "";
         vocabulary.operations.put(name, new Operation(name, title, purpose, at(entries.get("at")), works, takes, needs,
-                letNodes, leaves, slots(entries.get("disturbs"), works), slots(entries.get("measures"), works), attributes,
+                letNodes, leaves, slots(entries.get("disturbs"), works), slots(entries.get("measures"), works), joins(entries.get("joins")), attributes,
                 setUp, run, instruct, declaration.head().name().span()));
         vocabulary.operationTexts.put(name, declaration);
     }
@@ -160,6 +160,22 @@ final class OperationReader {
             return null;
         }
         return part;
+    }
+
+    private Set<String> joins(Declaration.ValueEntry entry) {
+        Set<String> result = new LinkedHashSet<>();
+        if (entry == null) {
+            return result;
+        }
+        for (Expression part : entry.value() instanceof Expression.ListOf list ? list.elements() : List.of(entry.value())) {
+            String name = part.span().text().strip();
+            if (vocabulary.parts.containsKey(name)) {
+                result.add(name);
+            } else {
+                findings.unknownName(part.span(), "part", name, vocabulary.parts.keySet());
+            }
+        }
+        return result;
     }
 
     private Map<String, Value> attributes(Map<String, Declaration.ValueEntry> entries) {

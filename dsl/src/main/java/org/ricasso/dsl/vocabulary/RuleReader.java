@@ -94,7 +94,7 @@ final class RuleReader {
             for (Declaration.Binding binding : example.bindings()) {
                 Type type = new Checker(vocabulary, scope, findings).check(expression(binding.path()), null).node().type();
                 Value read = new EntryReader(vocabulary, findings, null).read(binding.value(),
-                        new EntryType(binding.path().text(), type, true, null, null, null, binding.span()));
+                        EntryType.plain(binding.path().text(), type, null, binding.span()));
                 if (bound.putIfAbsent(binding.path().text(), read) != null) {
                     findings.error("declared-twice", binding.span(), binding.path().text() + " is bound twice");
                 }

@@ -31,10 +31,12 @@ import org.ricasso.shared.calculation.Calculation;
  * known by name before anything speaks of them; their entries are read later, by the house.
  */
 public final class VocabularyLoader {
-    private static final Set<String> BUILT_IN = Set.of("unit", "dimension", "axis");
+    private static final Set<String> BUILT_IN = Set.of("unit", "dimension", "axis", "family");
     private final Vocabulary vocabulary = new Vocabulary();
     private final Findings findings;
     private final List<Declaration.ThingDeclaration> things = new ArrayList<>();
+    private final List<Family> families = new ArrayList<>();
+    private Map<String, Declaration.RouteDeclaration> routes = Map.of();
 
     private VocabularyLoader(Findings findings) {
         this.findings = findings;
@@ -44,15 +46,18 @@ public final class VocabularyLoader {
      * A vocabulary and what is left for the house.
      *
      * @param vocabulary the vocabulary
-     * @param things the declarations of things, each name once, in the order of the texts
+     * @param things the declarations of things, each name once, in the order of the texts; a family's rows too
+     * @param families the families
+     * @param routes the routes that others take over, by name
      */
-    public record Loaded(Vocabulary vocabulary, List<Declaration.ThingDeclaration> things) {}
+    public record Loaded(Vocabulary vocabulary, List<Declaration.ThingDeclaration> things, List<Family> families,
+            Map<String, Declaration.RouteDeclaration> routes) {}
 
     public static Loaded load(List<SyntaxTree> trees, Map<String, SourceFile> data, List<Calculation> calculations,
             Findings findings) {
         VocabularyLoader loader = new VocabularyLoader(findings);
         loader.load(trees, data, calculations);
-        return new Loaded(loader.vocabulary, List.copyOf(loader.things));
+        return new Loaded(loader.vocabulary, List.copyOf(loader.things), List.copyOf(loader.families), loader.routes);
     }
 
     private void load(List<SyntaxTree> trees, Map<String, SourceFile> data, List<Calculation> calculations) {
@@ -63,12 +68,14 @@ public final class VocabularyLoader {
         vocabulary.kinds.putAll(kinds);
         FieldReader fields = new FieldReader(vocabulary, findings);
         kinds.forEach((name, kind) -> vocabulary.entries.put(name, fields.types(kind.fields())));
-        things(of(all, Declaration.ThingDeclaration.class));
-
         List<Declaration.WorkpieceDeclaration> pieces = of(all, Declaration.WorkpieceDeclaration.class);
         WorkpieceReader workpiece = new WorkpieceReader(vocabulary, findings);
         if (!pieces.isEmpty()) {
             workpiece.product(pieces.get(0));
+        }
+        things(withFamilies(of(all, Declaration.ThingDeclaration.class)));
+        routes = named(of(all, Declaration.RouteDeclaration.class), "route");
+        if (!pieces.isEmpty()) {
             pieces.stream().skip(1).forEach(p -> findings.add(Diagnostic.error("declared-twice",
                     new Mark(p.span(), "the workpiece is declared twice")).and(new Mark(pieces.get(0).span(), "first here"))));
             workpiece.properties(pieces.get(0));
@@ -120,7 +127,26 @@ public final class VocabularyLoader {
                 .and(new Mark(earlier.span(), "first here")));
     }
 
+    /** The declarations of things, the rows of families among them. */
+    private List<Declaration.ThingDeclaration> withFamilies(List<Declaration.ThingDeclaration> declarations) {
+        List<Declaration.ThingDeclaration> result = new ArrayList<>();
+        for (Declaration.ThingDeclaration declaration : declarations) {
+            result.add(declaration);
+            if (declaration.kind().text().equals("family") && vocabulary.productKind != null) {
+                Family family = Family.read(declaration, vocabulary.productKind, findings);
+                if (family != null) {
+                    families.add(family);
+                    family.rows().forEach(row -> result.add(row.product()));
+                }
+            }
+        }
+        return result;
+    }
+
     private static Head head(Declaration declaration) {
+        if (declaration instanceof Declaration.RouteDeclaration route) {
+            return route.head();
+        }
         if (declaration instanceof Declaration.KindDeclaration kind) {
             return kind.head();
         }

@@ -1,0 +1,166 @@
+package org.ricasso.dsl.house;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.diagnostics.Mark;
+import org.ricasso.dsl.evaluate.Property;
+import org.ricasso.dsl.source.Span;
+import org.ricasso.dsl.syntax.Block;
+import org.ricasso.dsl.syntax.Damage;
+import org.ricasso.dsl.syntax.EntryValue;
+import org.ricasso.dsl.syntax.Expression;
+import org.ricasso.dsl.syntax.Name;
+import org.ricasso.dsl.syntax.RouteItem;
+import org.ricasso.dsl.vocabulary.Operation;
+import org.ricasso.dsl.vocabulary.Vocabulary;
+
+/** Reads a whole route: its steps, the routes of its parts, and its loops, which have to be able to mend what failed. */
+final class Loops {
+    private static final int MOST = 3;
+    private final Vocabulary vocabulary;
+    private final Findings findings;
+    private final RouteReader reader;
+    private final RouteTexts texts;
+
+    Loops(Vocabulary vocabulary, Findings findings, Thing product, Damage damage, RouteTexts texts) {
+        this.vocabulary = vocabulary;
+        this.findings = findings;
+        this.reader = new RouteReader(vocabulary, findings, product, damage);
+        this.texts = texts;
+    }
+
+    Route read(ResolvedRoute route) {
+        List<RouteStep> steps = reader.read(route.steps());
+        List<Route.PartRoute> parts = new ArrayList<>();
+        for (RouteItem.Part part : route.parts()) {
+            part(part, steps, parts);
+        }
+        List<Route.Loop> loops = new ArrayList<>();
+        for (RouteItem.Rework rework : route.loops()) {
+            Route.Loop loop = loop(rework, steps);
+            if (loop != null && apart(loop, loops)) {
+                loops.add(loop);
+            }
+        }
+        return new Route(steps, parts, loops);
+    }
+
+    private void part(RouteItem.Part part, List<RouteStep> steps, List<Route.PartRoute> parts) {
+        String name = part.part().text();
+        if (!vocabulary.parts().contains(name)) {
+            findings.unknownName(part.part().span(), "part", name, vocabulary.parts());
+            return;
+        }
+        ResolvedRoute route = texts.named(part.like());
+        List<RouteStep> own = reader.read(route.steps());
+        for (RouteStep step : own) {
+            if (step.operation() != null && step.operation().works() != null && !step.operation().works().equals(name)) {
+                findings.add(Diagnostic.error("part-not-worked", new Mark(step.span(), step.operation().name()
+                        + " works the " + step.operation().works() + ", this is the route of the " + name))
+                        .and(new Mark(part.span(), "taken for the " + name)));
+            }
+        }
+        if (steps.stream().noneMatch(s -> s.operation() != null && s.operation().joins().contains(name))) {
+            findings.error("part-not-joined", part.span(), "no step of the route joins the " + name);
+        }
+        parts.add(new Route.PartRoute(name, own, part.span()));
+    }
+
+    private Route.Loop loop(RouteItem.Rework rework, List<RouteStep> steps) {
+        int from = index(rework.from(), steps);
+        int to = index(rework.to(), steps);
+        if (from < 0 || to < 0) {
+            return null;
+        }
+        if (to > from) {
+            findings.error("rework-forward", rework.span(), "rework goes back: step " + rework.to() + " stands behind step "
+                    + rework.from());
+            return null;
+        }
+        Name when = null;
+        int times = 0;
+        Span timesSpan = rework.span();
+        for (Block.Item item : rework.block().items()) {
+            if (!(item instanceof Block.Item.Entry entry)) {
+                continue;
+            }
+            EntryValue value = entry.value();
+            if (entry.path().text().equals("when") && value instanceof Expression.NameUse use) {
+                when = use.name();
+            } else if (entry.path().text().equals("times") && value instanceof Expression.Literal literal
+                    && literal.unit() == null && literal.first().digits().matches("[0-9]{1,3}")) {
+                times = Integer.parseInt(literal.first().digits());
+                timesSpan = literal.span();
+            } else {
+                findings.unknownName(entry.path().span(), "entry of rework", entry.path().text(), List.of("when", "times"));
+            }
+        }
+        if (times < 1 || times > MOST) {
+            findings.add(Diagnostic.error("rework-limit", new Mark(timesSpan, "rework says times: 1, 2 or 3"))
+                    .because("without a limit a piece goes round until it is used up"));
+            return null;
+        }
+        return when == null ? missing(rework) : mended(rework, steps, from, to, when, times);
+    }
+
+    private Route.Loop missing(RouteItem.Rework rework) {
+        findings.error("rework-when", rework.span(), "rework says when: the property that is not right");
+        return null;
+    }
+
+    private Route.Loop mended(RouteItem.Rework rework, List<RouteStep> steps, int from, int to, Name when, int times) {
+        Operation at = steps.get(from).operation();
+        Property property = at == null ? null : vocabulary.propertyFor(at.works(), when.text());
+        if (property == null) {
+            if (at != null) {
+                findings.unknownName(when.span(), "property", when.text(),
+                        vocabulary.properties().stream().map(Property::name).toList());
+            }
+            return null;
+        }
+        if (steps.get(from).measures().stream().noneMatch(m -> m.property() == property)) {
+            findings.add(Diagnostic.error("rework-unmeasured", new Mark(when.span(), "step " + rework.from()
+                    + " does not measure " + when + ", so nobody knows when to go back"))
+                    .and(new Mark(steps.get(from).span(), "the step")));
+        }
+        boolean mends = steps.subList(to, from + 1).stream().anyMatch(s -> s.operation() == null
+                || s.operation().leaves().stream().anyMatch(l -> l.property() == property));
+        if (!mends) {
+            findings.add(Diagnostic.error("rework-cannot-mend", new Mark(when.span(), "no step from " + rework.to() + " to "
+                    + rework.from() + " changes " + when))
+                    .because("the piece would come round as it went"));
+        }
+        return new Route.Loop(from, to, property, times, rework.span());
+    }
+
+    private int index(Name number, List<RouteStep> steps) {
+        Set<String> known = new TreeSet<>();
+        for (int i = 0; i < steps.size(); i++) {
+            if (steps.get(i).syntax().number().text().equals(number.text())) {
+                return i;
+            }
+            known.add(steps.get(i).syntax().number().text());
+        }
+        findings.error("unknown-step", number.span(), "there is no step " + number + "; there are "
+                + String.join(", ", known));
+        return -1;
+    }
+
+    /** Loops may stand inside each other but not cross. */
+    private boolean apart(Route.Loop loop, List<Route.Loop> others) {
+        for (Route.Loop other : others) {
+            boolean crosses = loop.to() < other.to() && loop.from() >= other.to() && loop.from() < other.from()
+                    || other.to() < loop.to() && other.from() >= loop.to() && other.from() < loop.from();
+            if (crosses) {
+                findings.add(Diagnostic.error("rework-crosses", new Mark(loop.span(), "this loop crosses another"))
+                        .and(new Mark(other.span(), "the other")));
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,44 @@
+package org.ricasso.dsl.house;
+
+import java.util.List;
+import org.ricasso.dsl.evaluate.Property;
+import org.ricasso.dsl.source.Span;
+
+/**
+ * A product's route.
+ *
+ * @param steps its steps in order
+ * @param parts parts that have routes of their own, which are walked first
+ * @param loops rework
+ */
+public record Route(List<RouteStep> steps, List<PartRoute> parts, List<Loop> loops) {
+    public Route {
+        steps = List.copyOf(steps);
+        parts = List.copyOf(parts);
+        loops = List.copyOf(loops);
+    }
+
+    /**
+     * A part with a route of its own.
+     *
+     * @param part the part's name
+     * @param steps its steps in order
+     * @param span where the product's route says so
+     */
+    public record PartRoute(String part, List<RouteStep> steps, Span span) {
+        public PartRoute {
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /**
+     * A loop: after the step {@code from} a piece whose property is not right goes back to the step {@code to}.
+     *
+     * @param from index of the step that finds it
+     * @param to index of the step it goes back to
+     * @param when the property that is not right
+     * @param times how often a piece may go back
+     * @param span where the loop is written
+     */
+    public record Loop(int from, int to, Property when, int times, Span span) {}
+}

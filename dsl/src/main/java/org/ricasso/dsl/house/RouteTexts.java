@@ -1,0 +1,223 @@
+package org.ricasso.dsl.house;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.diagnostics.Edit;
+import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.diagnostics.Mark;
+import org.ricasso.dsl.diagnostics.Remedy;
+import org.ricasso.dsl.source.Span;
+import org.ricasso.dsl.syntax.Block;
+import org.ricasso.dsl.syntax.Declaration.RouteDeclaration;
+import org.ricasso.dsl.syntax.Name;
+import org.ricasso.dsl.syntax.RouteItem;
+import org.ricasso.dsl.syntax.Step;
+
+/** Routes made from routes: takes over, changes, adds and leaves out. */
+final class RouteTexts {
+    private final Findings findings;
+    private final Map<String, RouteDeclaration> declared;
+    private final Map<String, ResolvedRoute> resolved = new HashMap<>();
+
+    RouteTexts(Findings findings, Map<String, RouteDeclaration> declared) {
+        this.findings = findings;
+        this.declared = declared;
+    }
+
+    /** The named route, or an empty one after a finding at {@code like}. */
+    ResolvedRoute named(Name like) {
+        return named(like, new LinkedHashSet<>());
+    }
+
+    private ResolvedRoute named(Name like, LinkedHashSet<String> path) {
+        RouteDeclaration route = declared.get(like.text());
+        if (route == null) {
+            findings.unknownName(like.span(), "route", like.text(), declared.keySet());
+            return new ResolvedRoute(List.of(), List.of(), List.of());
+        }
+        ResolvedRoute known = resolved.get(like.text());
+        if (known != null) {
+            return known;
+        }
+        if (!path.add(like.text())) {
+            findings.add(Diagnostic.error("like-ring", new Mark(like.span(),
+                    "nothing is taken over from a ring: " + String.join(" like ", path) + " like " + like)));
+            return new ResolvedRoute(List.of(), List.of(), List.of());
+        }
+        ResolvedRoute base = route.head().like() == null ? null
+                : taken(named(route.head().like(), path), route.head().like().span());
+        ResolvedRoute result = over(base, route.items());
+        resolved.put(like.text(), result);
+        return result;
+    }
+
+    /** A product's route from its own layer and those of the things it is like, the nearest first; null without any. */
+    ResolvedRoute of(List<WrittenTree.Layer> layers) {
+        if (layers.isEmpty()) {
+            return null;
+        }
+        WrittenTree.Layer own = layers.get(0);
+        Block.Item.Route route = own.route();
+        ResolvedRoute base = null;
+        if (route.like() != null) {
+            base = taken(named(route.like()), route.like().span());
+        } else if (route.items().stream().noneMatch(RouteItem.Own.class::isInstance)) {
+            base = of(layers.subList(1, layers.size()));
+            if (base == null) {
+                base = new ResolvedRoute(List.of(), List.of(), List.of());
+            }
+            base = taken(base, layers.size() > 1 ? layers.get(1).takenAt() : route.span());
+        }
+        ResolvedRoute result = over(base, route.items());
+        return own.takenAt() == null ? result : taken(result, own.takenAt());
+    }
+
+    private static ResolvedRoute taken(ResolvedRoute base, Span at) {
+        return new ResolvedRoute(base.steps().stream().map(s -> new ResolvedStep(s.step(), at, Set.of())).toList(),
+                base.loops(), base.parts());
+    }
+
+    private ResolvedRoute over(ResolvedRoute base, List<RouteItem> items) {
+        List<ResolvedStep> steps = new ArrayList<>(base == null ? List.of() : base.steps());
+        List<RouteItem.Rework> loops = new ArrayList<>(base == null ? List.of() : base.loops());
+        List<RouteItem.Part> parts = new ArrayList<>(base == null ? List.of() : base.parts());
+        for (RouteItem item : items) {
+            if (item instanceof RouteItem.Own own) {
+                if (base != null) {
+                    findings.error("step-not-placed", own.step().number().span(),
+                            "this route takes over another's steps: write add, change or omit before the step");
+                }
+                steps.add(new ResolvedStep(own.step(), null, Set.of()));
+            } else if (item instanceof RouteItem.Rework rework) {
+                loops.add(rework);
+            } else if (item instanceof RouteItem.Part part) {
+                parts.removeIf(p -> p.part().text().equals(part.part().text()));
+                parts.add(part);
+            } else if (base == null) {
+                findings.error("nothing-taken-over", item.span(),
+                        "there are no steps to change here: the route is like no other");
+            } else if (item instanceof RouteItem.Add add) {
+                insert(steps, add);
+            } else if (item instanceof RouteItem.Omit omit) {
+                int index = find(steps, omit.step().number(), omit.step().operation());
+                if (index >= 0) {
+                    steps.remove(index);
+                }
+            } else if (item instanceof RouteItem.Change change) {
+                int index = find(steps, change.step().number(), change.step().operation());
+                if (index >= 0) {
+                    steps.set(index, changed(steps.get(index), change.step().centre(), change.step().block()));
+                }
+            } else if (item instanceof RouteItem.Cell cell) {
+                int index = find(steps, cell.number(), null);
+                if (index >= 0) {
+                    Block block = new Block(List.of(entry(cell)), cell.span());
+                    steps.set(index, changed(steps.get(index), null, block));
+                }
+            }
+        }
+        return new ResolvedRoute(steps, loops, parts);
+    }
+
+    /** The cell's setting as an entry, or as a measurement's where its path has two names. */
+    private static Block.Item entry(RouteItem.Cell cell) {
+        List<Name> names = cell.setting().names();
+        Block.Item entry = new Block.Item.Entry(new org.ricasso.dsl.syntax.Path(List.of(names.get(names.size() - 1)),
+                cell.setting().span()), cell.value(), cell.span());
+        return names.size() == 1 ? entry
+                : new Block.Item.Nested(names.get(0), new Block(List.of(entry), cell.span()), cell.span());
+    }
+
+    private int find(List<ResolvedStep> steps, Name number, Name operation) {
+        for (int i = 0; i < steps.size(); i++) {
+            Step step = steps.get(i).step();
+            if (!step.number().text().equals(number.text())) {
+                continue;
+            }
+            if (operation == null || step.operation().text().equals(operation.text())) {
+                return i;
+            }
+            String is = step.operation().text();
+            findings.add(Diagnostic.error("step-guard", new Mark(operation.span(),
+                    "step " + number + " is " + is + " here, not " + operation))
+                    .and(new Mark(step.operation().span(), "the step"))
+                    .because("the name guards the number: the route it is taken from may have been numbered anew")
+                    .remedy(new Remedy("write " + is, List.of(new Edit(operation.span(), is)))));
+            return -1;
+        }
+        findings.error("unknown-step", number.span(), "there is no step " + number + " to take over; there are "
+                + String.join(", ", steps.stream().map(s -> s.step().number().text()).toList()));
+        return -1;
+    }
+
+    private void insert(List<ResolvedStep> steps, RouteItem.Add add) {
+        ResolvedStep step = new ResolvedStep(add.step(), null, Set.of());
+        int index = 0;
+        while (index < steps.size() && steps.get(index).number() < step.number()) {
+            index++;
+        }
+        if (index < steps.size() && steps.get(index).number() == step.number()) {
+            findings.add(Diagnostic.error("step-number-twice", new Mark(add.step().number().span(),
+                    "step " + add.step().number() + " stands already"))
+                    .and(new Mark(steps.get(index).step().number().span(), "taken over from here")));
+            return;
+        }
+        steps.add(index, step);
+    }
+
+    private static ResolvedStep changed(ResolvedStep base, Name centre, Block with) {
+        Set<Span> own = new HashSet<>(base.own());
+        Block block = new Block(merged(base.step().block().items(), with.items(), own), base.step().block().span());
+        Step step = base.step();
+        return new ResolvedStep(new Step(step.number(), step.operation(), centre == null ? step.centre() : centre, block,
+                step.span()), base.takenAt(), own);
+    }
+
+    private static List<Block.Item> merged(List<Block.Item> base, List<Block.Item> with, Set<Span> own) {
+        List<Block.Item> result = new ArrayList<>(base);
+        for (Block.Item item : with) {
+            int index = -1;
+            for (int i = 0; i < result.size(); i++) {
+                if (name(result.get(i)).equals(name(item))) {
+                    index = i;
+                }
+            }
+            Block.Item merged = item;
+            if (item instanceof Block.Item.Nested nested && index >= 0
+                    && result.get(index) instanceof Block.Item.Nested earlier) {
+                merged = new Block.Item.Nested(earlier.name(), new Block(merged(earlier.block().items(),
+                        nested.block().items(), own), earlier.block().span()), earlier.span());
+            } else {
+                values(item, own);
+            }
+            if (index < 0) {
+                result.add(merged);
+            } else {
+                result.set(index, merged);
+            }
+        }
+        return result;
+    }
+
+    private static void values(Block.Item item, Set<Span> own) {
+        if (item instanceof Block.Item.Entry entry) {
+            own.add(entry.value().span());
+        } else if (item instanceof Block.Item.Nested nested) {
+            own.add(nested.name().span());
+            nested.block().items().forEach(i -> values(i, own));
+        }
+    }
+
+    private static String name(Block.Item item) {
+        if (item instanceof Block.Item.Entry entry) {
+            return entry.path().text();
+        }
+        return item instanceof Block.Item.Nested nested ? nested.name().text() : "";
+    }
+}
