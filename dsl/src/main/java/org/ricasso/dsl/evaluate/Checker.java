@@ -198,6 +198,10 @@ public final class Checker {
         if (wanted instanceof Type.ThingOf of && symbol == null) {
             return thing(of.kind(), text, name.span());
         }
+        if (wanted == Type.Plain.TEXT && symbol == null) {
+            // a number of a model or a revision needs no quotes
+            return new Node.Constant(name.span(), Type.Plain.TEXT, new Value.Txt(text));
+        }
         if (wanted == Type.Plain.RATE && symbol == null) {
             return new Node.Constant(name.span(), Type.Plain.RATE, new Value.Rate(null, text));
         }

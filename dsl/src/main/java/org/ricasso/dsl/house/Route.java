@@ -18,6 +18,20 @@ public record Route(List<RouteStep> steps, List<PartRoute> parts, List<Loop> loo
         loops = List.copyOf(loops);
     }
 
+    /** A route without steps. */
+    public static final Route NONE = new Route(List.of(), List.of(), List.of());
+
+    /** All steps: those of the parts' own routes first. */
+    public List<RouteStep> all() {
+        if (parts.isEmpty()) {
+            return steps;
+        }
+        List<RouteStep> result = new java.util.ArrayList<>();
+        parts.forEach(part -> result.addAll(part.steps()));
+        result.addAll(steps);
+        return result;
+    }
+
     /**
      * A part with a route of its own.
      *

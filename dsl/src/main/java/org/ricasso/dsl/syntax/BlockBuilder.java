@@ -27,11 +27,33 @@ final class BlockBuilder {
                 items.add(new Block.Item.Nested(spans.name(nested.WORD()), block(nested.block()), spans.of(nested)));
             } else {
                 SpecParser.RouteContext route = (SpecParser.RouteContext) item;
-                items.add(new Block.Item.Route(route.routeBlock().step().stream().map(this::step).toList(),
+                items.add(new Block.Item.Route(spans.optionalName(route.name()), routeItems(route.routeBlock()),
                         spans.of(route.start)));
             }
         }
         return new Block(items, spans.of(context));
+    }
+
+    List<RouteItem> routeItems(SpecParser.RouteBlockContext context) {
+        return context.routeItem().stream().map(this::routeItem).toList();
+    }
+
+    private RouteItem routeItem(SpecParser.RouteItemContext context) {
+        Span span = spans.of(context);
+        if (context instanceof SpecParser.ReworkContext rework) {
+            return new RouteItem.Rework(spans.name(rework.NUMBER(0)), spans.name(rework.NUMBER(1)), block(rework.block()),
+                    spans.of(rework.start, rework.NUMBER(1).getSymbol()));
+        }
+        if (context instanceof SpecParser.PartRouteContext part) {
+            return new RouteItem.Part(spans.name(part.word()), spans.name(part.name()), span);
+        }
+        Step step = step(((SpecParser.RouteStepContext) context).step());
+        return switch (context.start.getType()) {
+            case SpecParser.CHANGE -> new RouteItem.Change(step, step.span());
+            case SpecParser.ADD -> new RouteItem.Add(step, step.span());
+            case SpecParser.OMIT -> new RouteItem.Omit(step, step.span());
+            default -> new RouteItem.Own(step, step.span());
+        };
     }
 
     private Step step(SpecParser.StepContext context) {
@@ -51,12 +73,19 @@ final class BlockBuilder {
         return new Path(context.word().stream().map(spans::name).toList(), spans.of(context));
     }
 
+    private Path column(SpecParser.ColumnContext context) {
+        List<Name> names = new ArrayList<>();
+        names.add(spans.name(context.word()));
+        context.name().forEach(n -> names.add(spans.name(n)));
+        return new Path(names, spans.of(context));
+    }
+
     EntryValue entryValue(SpecParser.EntryValueContext context) {
         return context.grid() != null ? grid(context.grid()) : expressions.value(context.value());
     }
 
     Grid grid(SpecParser.GridContext context) {
-        List<Path> head = context.gridHead().path().stream().map(this::path).toList();
+        List<Path> head = context.gridHead().column().stream().map(this::column).toList();
         List<SpecParser.GridRowContext> read = context.gridRow();
         Span headSpan = spans.of(context.gridHead());
         int cells = read.isEmpty() ? head.size() : read.get(0).cell().size();
@@ -119,6 +148,7 @@ final class BlockBuilder {
         }
         return new Field.Mark.Plain(switch (context.start.getType()) {
             case SpecParser.OPTIONAL -> Field.Mark.Word.OPTIONAL;
+            case SpecParser.SIZED -> Field.Mark.Word.SIZED;
             case SpecParser.KEY -> Field.Mark.Word.KEY;
             case SpecParser.HOLDS -> Field.Mark.Word.HOLDS;
             case SpecParser.BETWEEN -> Field.Mark.Word.BETWEEN;

@@ -69,6 +69,39 @@ public sealed interface Declaration {
     /** {@code knife cooks-200 "…" { … }}: a thing of a declared kind. */
     record ThingDeclaration(Name kind, Head head, Block block, Span span) implements Declaration {}
 
+    /** {@code words de { … }}: another language's words for what is printed. */
+    record WordsDeclaration(Name language, List<WordsItem> items, Span span) implements Declaration {
+        public WordsDeclaration {
+            items = List.copyOf(items);
+        }
+    }
+
+    /** A line of {@code words}. */
+    sealed interface WordsItem {
+        Span span();
+    }
+
+    /** {@code path: "…"}: a word, a property, an entry, or one text of a declaration. */
+    record Translation(Path path, Text text, Span span) implements WordsItem {}
+
+    /**
+     * {@code operation temper "Anlassen" { … }}
+     *
+     * @param what the kind of declaration: operation, rule, kind, workpiece, or a thing's kind
+     * @param name its name
+     * @param title its title in the language, or {@code null}
+     * @param entries its texts by path; {@code of} is the fingerprint of what they translate
+     * @param instruct its work, line by line
+     * @param span the name
+     */
+    record WordsOf(Name what, Name name, Text title, List<Translation> entries, List<Text> instruct, Span span)
+            implements WordsItem {
+        public WordsOf {
+            entries = List.copyOf(entries);
+            instruct = List.copyOf(instruct);
+        }
+    }
+
     /** A part of the workpiece with its own properties. */
     record Part(Name name, Text title, List<Field> fields) {
         public Part {

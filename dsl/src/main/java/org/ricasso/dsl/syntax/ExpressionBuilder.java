@@ -70,7 +70,7 @@ final class ExpressionBuilder {
             return new Expression.Prefix(operator(prefix.start), expression(prefix.expr()), spans.of(prefix));
         }
         if (context instanceof SpecParser.PerContext per) {
-            return new Expression.Per(expression(per.expr()), spans.name(per.word()), spans.of(per));
+            return new Expression.Per(expression(per.expr()), spans.name(per.name()), spans.of(per));
         }
         if (context instanceof SpecParser.GroupContext group) {
             return group(group);

@@ -81,22 +81,19 @@ final class LineByLine {
             }
             int index = reduceGrid(place, statement, findings, silent);
             boolean fits = index == Attempt.FITS;
-            boolean later = false;
             if (!fits && !silent) {
                 boolean rest = failed && isRestOf(before, statement, index);
                 List<CommonToken> alone = statement.alone();
                 // A text that runs over several lines is one mistake: what stands before its end is no line.
                 boolean ofText = inOpenText && !opensText(place, alone, index);
                 if (!rest && !ofText) {
-                    Diagnostic finding = mistakes.find(place, alone, index);
-                    own.add(finding);
-                    later = finding.name().equals(SyntaxFindings.NOT_IN_THIS_VERSION);
+                    own.add(mistakes.find(place, alone, index));
                 }
             }
             inOpenText = !fits && statement.holds(SpecLexer.BAD_STRING) != inOpenText;
             if (statement.inner != null) {
                 Place inside = place.inside(statement.first().getType());
-                fits &= inside != null && !later && reduceInner(inside, statement, fits, findings);
+                fits &= inside != null && reduceInner(inside, statement, fits, findings);
             }
             if (fits) {
                 result.add(statement);

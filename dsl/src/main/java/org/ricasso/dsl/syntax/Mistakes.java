@@ -28,9 +28,6 @@ final class Mistakes {
         CommonToken here = tokens.get(index);
         CommonToken before = index == 0 ? null : tokens.get(index - 1);
         Diagnostic result = TokenMistakes.find(here, spans.of(here));
-        if (result == null) {
-            result = LaterWords.find(spans, place, tokens, index);
-        }
         if (result == null && before != null) {
             result = SignMistakes.find(spans, tokens, index);
         }

@@ -7,7 +7,7 @@ import org.ricasso.dsl.syntax.grammar.SpecParser;
 enum Place {
     FILE("the text", SpecParser::declarationAlone),
     BLOCK("a block", SpecParser::itemAlone),
-    ROUTE("a route", SpecParser::stepAlone),
+    ROUTE("a route", SpecParser::routeItemAlone),
     FIELDS("a list of fields", SpecParser::fieldAlone),
     PIECE("a workpiece", SpecParser::pieceItemAlone),
     OPERATION("an operation", SpecParser::operationItemAlone),
@@ -18,6 +18,8 @@ enum Place {
     TABLE("a table", SpecParser::tableItemAlone),
     RULE("a rule", SpecParser::ruleItemAlone),
     EXAMPLE("an example", SpecParser::bindingAlone),
+    WORDS("`words`", SpecParser::wordsItemAlone),
+    WORDS_PART("words for a declaration", SpecParser::wordsLineAlone),
     /** A text that is one value: a cell, an expression to calculate. */
     VALUE("a value", SpecParser::valueAlone),
     /** A hole of a text. */
@@ -50,6 +52,8 @@ enum Place {
             case OPERATION -> section(firstToken);
             case TABLE -> firstToken == SpecParser.COLUMNS ? FIELDS : null;
             case RULE -> firstToken == SpecParser.REMEDY ? VALUES : firstToken == SpecParser.EXAMPLE ? EXAMPLE : null;
+            case WORDS -> WORDS_PART;
+            case WORDS_PART -> firstToken == SpecParser.INSTRUCT ? TEXTS : null;
             default -> null;
         };
     }
@@ -61,7 +65,9 @@ enum Place {
             case SpecParser.OPERATION -> OPERATION;
             case SpecParser.TABLE -> TABLE;
             case SpecParser.RULE -> RULE;
-            case SpecParser.WORD -> BLOCK;
+            case SpecParser.ROUTE -> ROUTE;
+            case SpecParser.WORDS -> WORDS;
+            case SpecParser.WORD, SpecParser.FAMILY -> BLOCK;
             default -> null;
         };
     }

@@ -30,6 +30,10 @@ record Spans(SourceFile file) {
         return new Name(context.start.getText(), of(context.start));
     }
 
+    Name name(Token token) {
+        return new Name(token.getText(), of(token));
+    }
+
     Name name(TerminalNode node) {
         return new Name(node.getSymbol().getText(), of(node.getSymbol()));
     }

@@ -22,8 +22,6 @@ import org.ricasso.dsl.source.Span;
  * </ul>
  */
 final class SyntaxFindings {
-    /** The name of findings on clauses of a later version. */
-    static final String NOT_IN_THIS_VERSION = "not-in-this-version";
     /** Findings that a line may owe to another line or to a habit: many of them in one block have one cause. */
     static final Set<String> OF_ONE_CAUSE = Set.of("not-expected", "equals-for-colon", "colon-missing",
             "step-number-missing");
@@ -274,11 +272,6 @@ final class SyntaxFindings {
     static Diagnostic headOfAnother(Span head, Place as, Place other) {
         return error("head-of-another", head, "this opens " + as.words() + ", but the lines in it are those of "
                 + other.words());
-    }
-
-    static Diagnostic notInThisVersion(Span span, String what, String instead) {
-        return error(NOT_IN_THIS_VERSION, span, what + " is kept for a later version of the language")
-                .remedy(advice(instead));
     }
 
     // Grids

@@ -42,7 +42,7 @@ final class TreeBuilder {
 
     private Declaration declaration(SpecParser.DeclarationContext context) {
         if (context instanceof SpecParser.ThingDeclarationContext thing) {
-            return new Declaration.ThingDeclaration(spans.name(thing.WORD()), head(thing.head()),
+            return new Declaration.ThingDeclaration(spans.name(thing.start), head(thing.head()),
                     blocks.block(thing.block()), headSpan(context, thing.head()));
         }
         if (context instanceof SpecParser.KindDeclarationContext kind) {
@@ -55,13 +55,57 @@ final class TreeBuilder {
         if (context instanceof SpecParser.OperationDeclarationContext operation) {
             return operation(operation);
         }
+        if (context instanceof SpecParser.RouteDeclarationContext route) {
+            return new Declaration.RouteDeclaration(head(route.head()), blocks.routeItems(route.routeBlock()),
+                    headSpan(context, route.head()));
+        }
+        if (context instanceof SpecParser.WordsDeclarationContext words) {
+            return new Declaration.WordsDeclaration(spans.name(words.word()),
+                    words.wordsBlock().wordsItem().stream().map(this::wordsItem).toList(), headSpan(context, words.word()));
+        }
         return context instanceof SpecParser.TableDeclarationContext table ? table(table)
                 : rule((SpecParser.RuleDeclarationContext) context);
     }
 
     private Head head(SpecParser.HeadContext context) {
         return new Head(spans.name(context.name(0)), texts.optional(context.STRING()),
-                spans.optionalName(context.name(1)));
+                spans.optionalName(context.like), spans.optionalName(context.replaces));
+    }
+
+    private Declaration.WordsItem wordsItem(SpecParser.WordsItemContext context) {
+        if (context instanceof SpecParser.WordsEntryContext entry) {
+            return new Declaration.Translation(blocks.path(entry.path()), texts.text(entry.STRING().getSymbol()),
+                    spans.of(entry));
+        }
+        SpecParser.WordsPartContext part;
+        Name name;
+        Text title = null;
+        if (context instanceof SpecParser.WordsOfContext of) {
+            part = of.wordsPart();
+            name = spans.name(of.name());
+            title = texts.optional(of.STRING());
+        } else {
+            SpecParser.WordsOfWorkpieceContext piece = (SpecParser.WordsOfWorkpieceContext) context;
+            part = piece.wordsPart();
+            name = spans.name(piece.word());
+        }
+        List<Declaration.Translation> entries = new ArrayList<>();
+        List<Text> instruct = new ArrayList<>();
+        for (SpecParser.WordsLineContext line : part.wordsLine()) {
+            if (line instanceof SpecParser.WordsTextContext text) {
+                entries.add(new Declaration.Translation(blocks.path(text.path()), texts.text(text.STRING().getSymbol()),
+                        spans.of(text)));
+            } else {
+                ((SpecParser.WordsInstructContext) line).textBlock().STRING()
+                        .forEach(s -> instruct.add(texts.text(s.getSymbol())));
+            }
+        }
+        return new Declaration.WordsOf(spans.name(context.start), name, title, entries, instruct, spans.of(name(context)));
+    }
+
+    private static ParserRuleContext name(SpecParser.WordsItemContext context) {
+        return context instanceof SpecParser.WordsOfContext of ? of.name()
+                : ((SpecParser.WordsOfWorkpieceContext) context).word();
     }
 
     private Span headSpan(ParserRuleContext declaration, ParserRuleContext head) {

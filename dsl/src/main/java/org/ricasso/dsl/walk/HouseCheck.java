@@ -9,7 +9,7 @@ import org.ricasso.dsl.diagnostics.Findings;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.House;
-import org.ricasso.dsl.house.RouteStep;
+import org.ricasso.dsl.house.Route;
 import org.ricasso.dsl.house.Thing;
 
 /** Checks the products of a house, each on its own and in parallel; the order of what is found depends on neither. */
@@ -21,7 +21,7 @@ public final class HouseCheck {
      * @param only names or numbers of the products to check; empty for all
      */
     public static CheckedHouse check(House house, Findings loading, Set<String> only) {
-        List<Map.Entry<Thing, List<RouteStep>>> chosen = house.routes().entrySet().stream()
+        List<Map.Entry<Thing, Route>> chosen = house.routes().entrySet().stream()
                 .filter(e -> only.isEmpty() || isMeant(e.getKey(), only))
                 .toList();
         List<CheckedProduct> products = chosen.parallelStream()

@@ -15,6 +15,7 @@ import org.ricasso.dsl.evaluate.EntryType;
 import org.ricasso.dsl.evaluate.Property;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.EntryReader;
+import org.ricasso.dsl.house.Route;
 import org.ricasso.dsl.house.RouteStep;
 import org.ricasso.dsl.house.Thing;
 import org.ricasso.dsl.source.SourceFile;
@@ -29,16 +30,18 @@ import org.ricasso.shared.quantity.Quantity;
 final class ProductCheck {
     private final Vocabulary vocabulary;
     private final Thing product;
+    private final Route route;
     private final List<RouteStep> steps;
 
-    ProductCheck(Vocabulary vocabulary, Thing product, List<RouteStep> steps) {
+    ProductCheck(Vocabulary vocabulary, Thing product, Route route) {
         this.vocabulary = vocabulary;
         this.product = product;
-        this.steps = steps;
+        this.route = route;
+        this.steps = route.all();
     }
 
     CheckedProduct check() {
-        Walk walk = new Walk(vocabulary, steps, Changes.none(product)).run();
+        Walk walk = new Walk(vocabulary, route, Changes.none(product)).run();
         List<Outcome> outcomes = new Characteristics(walk).judge();
         Map<Span, Diagnostic> merged = new LinkedHashMap<>();
         for (Finding finding : walk.findings) {
@@ -154,7 +157,7 @@ final class ProductCheck {
     }
 
     private Walk walked(Changes changes) {
-        Walk walk = new Walk(vocabulary, steps, changes).run();
+        Walk walk = new Walk(vocabulary, route, changes).run();
         new Characteristics(walk).judge();
         return walk;
     }

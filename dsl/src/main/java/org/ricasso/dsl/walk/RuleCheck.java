@@ -47,7 +47,7 @@ final class RuleCheck {
         Frame frame = new Frame();
         frame.product = walk.product;
         frame.self = walk.product;
-        frame.before = walk.states.get(0);
+        frame.before = walk.first();
         frame.after = walk.last();
         for (Rule rule : walk.vocabulary.rulesFor(Rule.Subject.PRODUCT)) {
             judge(rule, rule.general(), frame, -1);

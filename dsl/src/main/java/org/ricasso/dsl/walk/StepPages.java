@@ -37,9 +37,9 @@ final class StepPages {
         Frame frame = new Frame();
         frame.product = walk.product;
         frame.centre = step.centre();
-        frame.settings = walk.settings.get(index);
-        frame.before = walk.states.get(index);
-        frame.after = walk.states.get(index + 1);
+        frame.settings = walk.settings[index];
+        frame.before = walk.before[index];
+        frame.after = walk.after[index];
         frame.lets = new Value[operation.lets().size()];
         for (int i = 0; i < frame.lets.length; i++) {
             frame.lets[i] = operation.lets().get(i).eval(frame);
@@ -75,8 +75,8 @@ final class StepPages {
 
     private List<CheckedStep.HandOver> handOver(int index) {
         List<CheckedStep.HandOver> result = new ArrayList<>();
-        Value[] before = walk.states.get(index);
-        Value[] after = walk.states.get(index + 1);
+        Value[] before = walk.before[index];
+        Value[] after = walk.after[index];
         for (Operation.Leave leave : walk.steps.get(index).operation().leaves()) {
             Property property = leave.property();
             Value value = after[property.slot()];

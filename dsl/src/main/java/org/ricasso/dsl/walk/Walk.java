@@ -13,6 +13,7 @@ import org.ricasso.dsl.evaluate.Property;
 import org.ricasso.dsl.evaluate.Shows;
 import org.ricasso.dsl.evaluate.Truth;
 import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.house.Route;
 import org.ricasso.dsl.house.RouteStep;
 import org.ricasso.dsl.house.Thing;
 import org.ricasso.dsl.source.Span;
@@ -26,29 +27,40 @@ import org.ricasso.dsl.vocabulary.Vocabulary;
 final class Walk {
     final Vocabulary vocabulary;
     final Thing product;
+    final Route route;
+    /** All steps: those of the parts' own routes first, then those of the route itself. */
     final List<RouteStep> steps;
     final List<Finding> findings = new ArrayList<>();
     final List<Judgement> judgements = new ArrayList<>();
-    /** The state after each step; the first is the start. */
-    final List<Value[]> states = new ArrayList<>();
+    /** The state before and after each step, by the step's index. */
+    final Value[][] before;
+    final Value[][] after;
     /** For each slot the index of the step that changed it last, -1 for none. */
     final int[] lastChange;
     /** For each slot the index of the step that may have disturbed it last, -1 for none. */
     final int[] lastDisturbed;
     /** Slots whose numbers a rule has found wrong already; what follows from them is no finding of its own. */
     final boolean[] found;
-    final List<Value[]> settings = new ArrayList<>();
+    final Value[][] settings;
     final List<List<Arrived>> arrivals = new ArrayList<>();
+    private Value[] first;
+    private Value[] last;
+    /** Whether a step is walked again in a loop: what its page needs has been noted. */
+    private boolean again;
     private final Changes changes;
     private final RuleCheck rules;
 
     /** How a need was met. {@code since} is the number of the step that started a clock, for a duty. */
     record Arrived(Operation.Need need, Value condition, Value found, int since) {}
 
-    Walk(Vocabulary vocabulary, List<RouteStep> steps, Changes changes) {
+    Walk(Vocabulary vocabulary, Route route, Changes changes) {
         this.vocabulary = vocabulary;
         this.product = changes.product();
-        this.steps = steps;
+        this.route = route;
+        this.steps = route.all();
+        this.before = new Value[steps.size()][];
+        this.after = new Value[steps.size()][];
+        this.settings = new Value[steps.size()][];
         this.changes = changes;
         this.lastChange = new int[vocabulary.properties().size()];
         this.lastDisturbed = new int[lastChange.length];
@@ -59,16 +71,75 @@ final class Walk {
     }
 
     Walk run() {
-        states.add(start());
-        for (int i = 0; i < steps.size(); i++) {
-            step(i);
+        first = start();
+        int index = 0;
+        Value[] state = first;
+        for (Route.PartRoute part : route.parts()) {
+            // alone, on a piece of its own; only the part comes into the product
+            Value[] alone = first;
+            for (int i = 0; i < part.steps().size(); i++) {
+                alone = step(index++, alone);
+            }
+            state = withPart(state, alone, part.part());
         }
+        int base = index;
+        for (; index < steps.size(); index++) {
+            state = step(index, state);
+            state = rework(base, index, state);
+        }
+        last = state;
         rules.product();
         return this;
     }
 
+    private Value[] withPart(Value[] state, Value[] alone, String part) {
+        Value[] result = state.clone();
+        for (Property property : vocabulary.properties()) {
+            if (part.equals(property.part())) {
+                result[property.slot()] = alone[property.slot()];
+            }
+        }
+        return result;
+    }
+
+    /** The loops that end at a step, the inner ones first: unrolled, and all ways out joined. */
+    private Value[] rework(int base, int index, Value[] state) {
+        Value[] joined = state;
+        for (Route.Loop loop : route.loops()) {
+            if (base + loop.from() != index) {
+                continue;
+            }
+            Value[] round = joined;
+            for (int i = 0; i < loop.times(); i++) {
+                boolean outer = again;
+                again = true;
+                for (int j = base + loop.to(); j <= index; j++) {
+                    round = step(j, round);
+                }
+                again = outer;
+                joined = joined(joined, round);
+            }
+            after[index] = joined;
+        }
+        return joined;
+    }
+
+    private Value[] joined(Value[] a, Value[] b) {
+        Value[] result = new Value[a.length];
+        for (int slot = 0; slot < a.length; slot++) {
+            result[slot] = org.ricasso.dsl.evaluate.Joins.join(a[slot], b[slot], vocabulary.arithmetic());
+        }
+        return result;
+    }
+
+    /** The state at the start of the route. */
+    Value[] first() {
+        return first;
+    }
+
+    /** The state at the end of the route. */
     Value[] last() {
-        return states.get(states.size() - 1);
+        return last;
     }
 
     private Value[] start() {
@@ -83,16 +154,21 @@ final class Walk {
         return state;
     }
 
-    private void step(int index) {
+    private Value[] step(int index, Value[] from) {
         RouteStep step = steps.get(index);
-        Value[] before = states.get(index).clone();
+        Value[] arrives = from.clone();
+        if (!again) {
+            before[index] = from;
+        }
         if (step.operation() == null) {
             // nothing can be said of a step that is not known, nor of the piece after it
-            Arrays.fill(before, new Value.Unknown("an unknown step", true));
-            states.add(before);
-            settings.add(new Value[0]);
-            arrivals.add(List.of());
-            return;
+            Arrays.fill(arrives, new Value.Unknown("an unknown step", true));
+            settings[index] = new Value[0];
+            after[index] = arrives;
+            if (!again) {
+                arrivals.add(List.of());
+            }
+            return arrives;
         }
         Operation operation = step.operation();
         int known = findings.size();
@@ -100,17 +176,35 @@ final class Walk {
         frame.product = product;
         frame.centre = step.centre();
         frame.operation = operation.title();
-        frame.before = before;
+        frame.before = arrives;
         frame.settings = settings(index, step, frame);
-        settings.add(frame.settings);
-        arrivals.add(needs(index, frame));
-        Value[] after = leave(index, operation, frame);
-        states.add(after);
-        frame.after = after;
+        settings[index] = frame.settings;
+        List<Arrived> arrived = needs(index, frame);
+        if (!again) {
+            arrivals.add(arrived);
+        }
+        Value[] leaves = leave(index, operation, frame);
+        frame.after = leaves;
+        if (!again) {
+            after[index] = leaves;
+        }
         rules.step(index, frame);
         spread(findings.subList(known, findings.size()));
         operation.disturbs().forEach(slot -> lastDisturbed[slot] = index);
-        measured(index, after);
+        measured(index, leaves);
+        if (again) {
+            onlyNew(known);
+        }
+        return leaves;
+    }
+
+    /** Another round says only what the first one did not. */
+    private void onlyNew(int known) {
+        List<Finding> earlier = findings.subList(0, known);
+        List<Finding> fresh = new ArrayList<>(findings.subList(known, findings.size()));
+        fresh.removeIf(f -> earlier.stream().anyMatch(f::sameAs));
+        findings.subList(known, findings.size()).clear();
+        findings.addAll(fresh);
     }
 
     /** What a step left from a setting that is wrong is wrong for the same reason. */
@@ -119,7 +213,7 @@ final class Walk {
             if (finding.severity() != Severity.ERROR) {
                 continue;
             }
-            for (int i = 0; i < settings.size(); i++) {
+            for (int i = 0; i < steps.size() && settings[i] != null; i++) {
                 Span[] places = steps.get(i).places();
                 for (int k = 0; k < places.length; k++) {
                     if (finding.primary().equals(places[k])) {

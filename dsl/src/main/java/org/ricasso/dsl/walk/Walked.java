@@ -1,9 +1,9 @@
 package org.ricasso.dsl.walk;
 
-import java.util.List;
 import org.ricasso.dsl.evaluate.Derivation;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.House;
+import org.ricasso.dsl.house.Route;
 import org.ricasso.dsl.house.Thing;
 
 /** A product's route, walked once for questions: its states, and how a property came about. */
@@ -15,13 +15,13 @@ public final class Walked {
     }
 
     public static Walked of(House house, Thing product) {
-        return new Walked(new Walk(house.vocabulary(), house.routes().getOrDefault(product, List.of()),
+        return new Walked(new Walk(house.vocabulary(), house.routes().getOrDefault(product, Route.NONE),
                 Changes.none(product)).run());
     }
 
     /** The state at the start of the route, by slot. */
     public Value[] first() {
-        return walk.states.get(0).clone();
+        return walk.first().clone();
     }
 
     /** The state at the end of the route, by slot. */

@@ -34,8 +34,8 @@ final class Why {
             Frame frame = new Frame();
             frame.product = walk.product;
             frame.centre = step.centre();
-            frame.settings = walk.settings.get(index);
-            frame.before = walk.states.get(index);
+            frame.settings = walk.settings[index];
+            frame.before = walk.before[index];
             frame.trace = new Trace();
             frame.lets = new Value[step.operation().lets().size()];
             for (int i = 0; i < frame.lets.length; i++) {

@@ -14,13 +14,16 @@ PER : 'per' ;
 THEN : 'then' ;
 
 // Lead a clause; still names elsewhere (rule `word`).
+ADD : 'add' ;
 ALONG : 'along' ;
 AS : 'as' ;
 AT : 'at' ;
 BETWEEN : 'between' ;
+CHANGE : 'change' ;
 COLUMNS : 'columns' ;
 DEFAULT : 'default' ;
 EXAMPLE : 'example' ;
+FAMILY : 'family' ;
 FOUND : 'found' ;
 HOLDS : 'holds' ;
 INSTRUCT : 'instruct' ;
@@ -35,28 +38,25 @@ MAX : 'max' ;
 MIN : 'min' ;
 NEEDS : 'needs' ;
 OF : 'of' ;
+OMIT : 'omit' ;
 ONE : 'one' ;
 OPERATION : 'operation' ;
 OPTIONAL : 'optional' ;
 PART : 'part' ;
 REMEDY : 'remedy' ;
+REPLACES : 'replaces' ;
+REWORK : 'rework' ;
 ROUTE : 'route' ;
 RULE : 'rule' ;
+SIZED : 'sized' ;
 STARTS : 'starts' ;
 TABLE : 'table' ;
 TAKES : 'takes' ;
 TIME : 'time' ;
+TO : 'to' ;
 WITHIN : 'within' ;
-WORKPIECE : 'workpiece' ;
-
-// Kept for clauses that this version does not have; names elsewhere.
-ADD : 'add' ;
-CHANGE : 'change' ;
-FAMILY : 'family' ;
-OMIT : 'omit' ;
-REPLACES : 'replaces' ;
-REWORK : 'rework' ;
 WORDS : 'words' ;
+WORKPIECE : 'workpiece' ;
 
 STRING : '"' ( '\\' ~[\r\n] | ~["\\\r\n] )* '"' ;           // one token; its {holes} are parsed on their own
 BAD_STRING : '"' ( '\\' ~[\r\n] | ~["\\\r\n] )* '\\'? ;     // not closed on its line

@@ -14,7 +14,7 @@ valueAlone : value END EOF ;
 // A line of its own, for reading line by line what cannot be read whole.
 declarationAlone : declaration END EOF ;
 itemAlone : item END EOF ;
-stepAlone : step END EOF ;
+routeItemAlone : routeItem END EOF ;
 fieldAlone : field END EOF ;
 pieceItemAlone : pieceItem END EOF ;
 operationItemAlone : operationItem END EOF ;
@@ -25,6 +25,8 @@ valueEntryAlone : valueEntry END EOF ;
 tableItemAlone : tableItem END EOF ;
 ruleItemAlone : ruleItem END EOF ;
 bindingAlone : binding END EOF ;
+wordsItemAlone : wordsItem END EOF ;
+wordsLineAlone : wordsLine END EOF ;
 
 declaration
     : KIND head fieldBlock                                   # kindDeclaration
@@ -32,9 +34,11 @@ declaration
     | OPERATION head operationBlock                          # operationDeclaration
     | TABLE head tableBlock                                  # tableDeclaration
     | RULE head ruleBlock                                    # ruleDeclaration
-    | WORD head block                                        # thingDeclaration
+    | ROUTE head routeBlock                                  # routeDeclaration
+    | WORDS word wordsBlock                                  # wordsDeclaration
+    | ( WORD | FAMILY ) head block                           # thingDeclaration
     ;
-head : name STRING? ( LIKE name )? ;
+head : name STRING? ( LIKE like=name )? ( REPLACES replaces=name )? ;
 name : word | NUMBER ;                                       // a steel is named by its number
 path : word ( DOT word )* ;
 
@@ -43,15 +47,21 @@ block : LBRACE ( item END )* RBRACE ;
 item
     : path COLON entryValue                                  # entry
     | WORD block                                             # nested
-    | ROUTE routeBlock                                       # route
+    | ROUTE ( LIKE name )? routeBlock                        # route
     ;
 entryValue : value | END grid ;
 grid : gridHead ( END gridRow )* ;
-gridHead : BAR ( path BAR )+ ;
+gridHead : BAR ( column BAR )+ ;
+column : word ( DOT name )* ;                                // route.20.length
 gridRow : BAR ( cell BAR )+ ;
 cell : value? ;
 
-routeBlock : LBRACE ( step END )* RBRACE ;
+routeBlock : LBRACE ( routeItem END )* RBRACE ;
+routeItem
+    : ( CHANGE | ADD | OMIT )? step                          # routeStep
+    | REWORK NUMBER TO NUMBER block                          # rework
+    | PART word LIKE name                                    # partRoute
+    ;
 step : NUMBER word ( AT name )? block? ;
 
 // What a kind, a part, an operation or a table declares.
@@ -63,7 +73,7 @@ type
     | word ( ALONG word )?                                   # named
     ;
 mark
-    : ( OPTIONAL | KEY | HOLDS | BETWEEN | FOUND )           # plainMark
+    : ( OPTIONAL | SIZED | KEY | HOLDS | BETWEEN | FOUND )           # plainMark
     | ( STARTS | DEFAULT | WITHIN ) expr                     # valueMark
     | MADE AS path                                           # madeAs
     ;
@@ -106,6 +116,19 @@ ruleItem
 exampleBlock : LBRACE ( binding END )* RBRACE ;
 binding : path COLON entryValue ;
 
+// Another language: what stands for the texts that a declaration prints.
+wordsBlock : LBRACE ( wordsItem END )* RBRACE ;
+wordsItem
+    : ( OPERATION | RULE | KIND | WORD ) name STRING? wordsPart        # wordsOf
+    | WORKPIECE OF word wordsPart                            # wordsOfWorkpiece
+    | path COLON STRING                                      # wordsEntry
+    ;
+wordsPart : LBRACE ( wordsLine END )* RBRACE ;
+wordsLine
+    : path COLON STRING                                      # wordsText
+    | INSTRUCT textBlock                                     # wordsInstruct
+    ;
+
 // Values.
 value
     : limit                                                  # limited
@@ -119,7 +142,7 @@ expr
     | ( MINUS | NOT ) expr                                   # prefix
     | expr ( TIMES | SLASH ) expr                            # infix
     | expr ( PLUS | MINUS ) expr                             # infix
-    | expr PER word                                          # per
+    | expr PER name                                          # per
     | expr ( LE | GE | LT | GT | EQ | IN ) expr              # infix
     | expr AND expr                                          # infix
     | expr OR expr                                           # infix
@@ -141,5 +164,5 @@ unit : WORD | MIN | SIGN_UNIT ;
 word
     : WORD | ADD | ALONG | AS | AT | BETWEEN | CHANGE | COLUMNS | DEFAULT | EXAMPLE | FAMILY | FOUND | HOLDS | INSTRUCT
     | KEY | KIND | LEAVES | LET | LIKE | LIST | MADE | MAX | MIN | NEEDS | OF | OMIT | ONE | OPERATION | OPTIONAL | PART
-    | REMEDY | REPLACES | REWORK | ROUTE | RULE | STARTS | TABLE | TAKES | TIME | WITHIN | WORDS | WORKPIECE
+    | REMEDY | REPLACES | REWORK | ROUTE | RULE | SIZED | STARTS | TABLE | TAKES | TIME | TO | WITHIN | WORDS | WORKPIECE
     ;
