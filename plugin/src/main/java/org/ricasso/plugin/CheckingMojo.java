@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Parameter;
@@ -117,7 +116,7 @@ abstract class CheckingMojo extends HouseMojo {
     abstract String untouched();
 
     private Ricasso check(SourceReader.Reading reading) throws MojoExecutionException, MojoFailureException {
-        Set<String> only = only();
+        Set<String> only = Chosen.of(products);
         @SuppressWarnings("unchecked")
         Map<Object, Object> context = getPluginContext();
         if (context.get(CHECKED) instanceof CheckedSources before && before.isOf(reading.texts(), only)) {
@@ -125,6 +124,7 @@ abstract class CheckingMojo extends HouseMojo {
             return before.ricasso();
         }
         Ricasso ricasso = load(reading.texts(), only);
+        Chosen.require(ricasso, only);
         context.put(CHECKED, new CheckedSources(reading.texts(), only, ricasso));
         List<Diagnostic> found = ricasso.checked().diagnostics();
         report(found, name -> rule(ricasso, name));
@@ -132,15 +132,6 @@ abstract class CheckingMojo extends HouseMojo {
         getLog().info(Counts.number(ricasso.checked().products().size(), "product") + " checked, "
                 + Counts.number(reading.count(), "text") + " read: " + Counts.of(found).words() + ".");
         return ricasso;
-    }
-
-    private Set<String> only() {
-        Set<String> result = new TreeSet<>();
-        if (products != null) {
-            products.stream().filter(java.util.Objects::nonNull).map(String::strip).filter(p -> !p.isEmpty())
-                    .forEach(result::add);
-        }
-        return result;
     }
 
     private void print(List<Diagnostic> found) {
