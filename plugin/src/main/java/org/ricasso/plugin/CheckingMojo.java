@@ -170,7 +170,7 @@ abstract class CheckingMojo extends HouseMojo {
 
     /** One sentence with the counts and the next command; the findings themselves stand in the log. */
     private MojoFailureException failure(List<Diagnostic> found, java.util.function.Predicate<String> explained) {
-        StringBuilder sentence = new StringBuilder("The texts below ").append(shown(sources())).append(" have ")
+        StringBuilder sentence = new StringBuilder("The house below ").append(shown(sources())).append(" has ")
                 .append(Counts.of(found).words());
         if (Counts.of(found).errors() == 0) {
             sentence.append(", and ricasso.failOnWarning is set");

@@ -1,0 +1,19 @@
+import java.nio.file.Files
+import java.nio.file.Path
+
+// the demonstration house is what these goals are for
+def from = Path.of(house)
+def to = basedir.toPath().resolve('src/main/ricasso')
+Files.walk(from).withCloseable { walk ->
+    walk.filter { Files.isRegularFile(it) }.forEach {
+        def copy = to.resolve(from.relativize(it).toString())
+        Files.createDirectories(copy.parent)
+        Files.copy(it, copy)
+    }
+}
+
+// beside it one that does not hold
+def broken = basedir.toPath().resolve('src/main/broken').toFile()
+broken.mkdirs()
+new File(broken, 'broken.ricasso').setText('steel 1.9999 "Trial steel" {\n    carbon: much\n}\n', 'UTF-8')
+true

@@ -1,0 +1,26 @@
+import java.nio.file.Files
+import java.nio.file.Path
+
+// the demonstration house is what these goals are for
+def from = Path.of(house)
+def to = basedir.toPath().resolve('src/main/ricasso')
+Files.walk(from).withCloseable { walk ->
+    walk.filter { Files.isRegularFile(it) }.forEach {
+        def copy = to.resolve(from.relativize(it).toString())
+        Files.createDirectories(copy.parent)
+        Files.copy(it, copy)
+    }
+}
+
+// and a steel with a misspelt entry
+to.resolve('steels').toFile().mkdirs()
+to.resolve('steels/trial.ricasso').toFile().setText('''\
+// a trial melt
+steel 1.9999 "Trial steel" {
+    clas:       stainless
+    carbon:     0.005
+    source:     "invented"
+    confidence: "invented"
+}
+''', 'UTF-8')
+true
