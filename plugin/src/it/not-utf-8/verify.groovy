@@ -4,7 +4,7 @@ assert log.contains('^ the byte 0xB0 is not UTF-8 here')
 assert log.contains('because  in windows-1252, an older encoding, this byte is °')
 assert log.contains('remedy   save the file in the encoding UTF-8')
 assert log.contains('1 text read, 1 error; nothing was checked.')
-assert log.contains('The house below src/main/ricasso has 1 error; mend them and run the build again')
+assert log.contains('The house below src/main/ricasso has 1 error; mend it and run the build again')
 assert log.contains('BUILD FAILURE')
 assert !log.contains('Exception:') && !log.contains('\tat ')
 // colour in the second run alone, where Maven was told to write it

@@ -175,7 +175,7 @@ abstract class CheckingMojo extends HouseMojo {
         if (Counts.of(found).errors() == 0) {
             sentence.append(", and ricasso.failOnWarning is set");
         }
-        sentence.append(untouched()).append("; mend them and run the build again");
+        sentence.append(untouched()).append(found.size() == 1 ? "; mend it" : "; mend them").append(" and run the build again");
         found.stream().map(Diagnostic::name).filter(explained).findFirst().ifPresent(name -> sentence
                 .append(", or ask why with: mvn ricasso:explain -Dricasso.name=").append(name));
         return new MojoFailureException(sentence.toString());
