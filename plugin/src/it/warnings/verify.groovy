@@ -10,5 +10,9 @@ assert runs[1] =~ /\d+ further findings? in target\/ricasso\/report\.sarif\./
 assert runs[2].contains('BUILD FAILURE')
 assert runs[2].contains('[WARNING] warning: little-carbon\n')
 assert runs[2] =~ /The house below src\/main\/ricasso has \d+ warnings?( and \d+ notes?)?, and ricasso\.failOnWarning is set/
+def rule = new groovy.json.JsonSlurper().parse(new File(basedir, 'target/ricasso/report.sarif'), 'UTF-8')
+        .runs[0].tool.driver.rules.find { it.id == 'little-carbon' }
+assert rule.shortDescription.text == 'A steel has little carbon'
+assert rule.fullDescription.text.contains('it is asked for to see a warning')
 assert !log.contains('Exception:') && !log.contains('\tat ')
 true

@@ -9,6 +9,7 @@ import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.answer.Calculator;
+import org.ricasso.dsl.answer.Calculator;
 
 /**
  * Evaluates one expression of the language against the house and prints its value, its aim and reach where they

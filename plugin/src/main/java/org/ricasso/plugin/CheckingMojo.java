@@ -11,6 +11,7 @@ import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.vocabulary.Rule;
 import org.ricasso.plugin.report.ReportFile;
 import org.ricasso.plugin.report.ReportRule;
 import org.ricasso.plugin.report.SarifReport;
@@ -158,9 +159,9 @@ abstract class CheckingMojo extends HouseMojo {
     }
 
     private static ReportRule rule(Ricasso ricasso, String name) {
-        return ricasso.explain(name).filter(lines -> !lines.isEmpty())
-                .map(lines -> new ReportRule(lines.get(0), String.join("\n", lines)))
-                .orElseGet(() -> ReportRule.named(name));
+        Rule rule = ricasso.house().vocabulary().rule(name);
+        String title = rule == null ? ReportRule.named(name).title() : rule.title();
+        return new ReportRule(title, ricasso.explain(name).map(lines -> String.join("\n", lines)).orElse(title));
     }
 
     private boolean fails(List<Diagnostic> found) {
