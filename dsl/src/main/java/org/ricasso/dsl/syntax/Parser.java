@@ -101,13 +101,13 @@ public final class Parser {
         } else if (tooDeep != null) {
             findings.add(SyntaxFindings.tooDeep(spans.of(tooDeep), Nesting.LIMIT));
         } else {
-            int index = Attempt.failsAt(place, tokens);
-            if (index != Attempt.FITS) {
-                findings.add(new Mistakes(spans).find(place, tokens, index));
-            } else {
+            try {
                 Expression expression = reading.apply(new TreeBuilder(file, findings), Attempt.parser(tokens));
                 findings.sort(Diagnostic.ORDER);
                 return new ExpressionResult(expression, findings);
+            } catch (ParseCancellationException failure) {
+                int index = Attempt.offending(failure).getTokenIndex();
+                findings.add(new Mistakes(spans).find(place, tokens, index));
             }
         }
         return new ExpressionResult(null, findings);
