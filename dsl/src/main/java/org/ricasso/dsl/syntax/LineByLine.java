@@ -18,12 +18,14 @@ final class LineByLine {
     private final Mistakes mistakes;
     private final Spans spans;
     private final BitSet reported;
+    private final GridRows rows;
 
     private LineByLine(SourceFile file, BitSet reported) {
         this.file = file;
         this.spans = new Spans(file);
         this.mistakes = new Mistakes(spans);
         this.reported = reported;
+        this.rows = new GridRows(file, mistakes, reported);
     }
 
     /** The tokens of all lines that fit, closed by the end of the file; the others are reported. */
@@ -79,7 +81,7 @@ final class LineByLine {
                 before = statement;
                 continue;
             }
-            int index = reduceGrid(place, statement, findings, silent);
+            int index = rows.reduce(place, statement, findings, silent);
             boolean fits = index == Attempt.FITS;
             if (!fits && !silent) {
                 boolean rest = failed && isRestOf(before, statement, index);
@@ -181,54 +183,5 @@ final class LineByLine {
 
     private static boolean fits(Place place, Statement statement) {
         return Attempt.failsAt(place, statement.alone()) == Attempt.FITS;
-    }
-
-    /**
-     * Takes rows that do not fit out of a statement with a grid, each with a finding; then says where the rest fails.
-     */
-    private int reduceGrid(Place place, Statement statement, List<Diagnostic> findings, boolean silent) {
-        int index = Attempt.failsAt(place, statement.alone());
-        int headEnd = gridHeadEnd(statement);
-        while (index > headEnd && headEnd > 0) {
-            int line = file.line(statement.tokens.get(Math.min(index, statement.tokens.size() - 1)).getStartIndex());
-            if (!silent && !reported.get(line)) {
-                findings.add(mistakes.find(place, statement.alone(), index));
-            }
-            List<CommonToken> rows = statement.tokens.subList(headEnd, statement.tokens.size());
-            List<CommonToken> kept = withoutLine(rows, line);
-            if (kept.size() == rows.size()) {
-                return index;
-            }
-            rows.clear();
-            statement.tokens.addAll(kept);
-            index = Attempt.failsAt(place, statement.alone());
-        }
-        return index;
-    }
-
-    /** Rows, each led by an end, without those on a line of the file. */
-    private List<CommonToken> withoutLine(List<CommonToken> rows, int line) {
-        List<CommonToken> result = new ArrayList<>();
-        boolean keep = false;
-        for (int i = 0; i < rows.size(); i++) {
-            if (rows.get(i).getType() == SpecLexer.END && i + 1 < rows.size()) {
-                keep = file.line(rows.get(i + 1).getStartIndex()) != line;
-            }
-            if (keep) {
-                result.add(rows.get(i));
-            }
-        }
-        return result;
-    }
-
-    /** The index of the end behind a grid's head, or -1 where there is no grid. */
-    private static int gridHeadEnd(Statement statement) {
-        int ends = 0;
-        for (int i = 0; i < statement.tokens.size(); i++) {
-            if (statement.tokens.get(i).getType() == SpecLexer.END && ++ends == 2) {
-                return i;
-            }
-        }
-        return -1;
     }
 }
