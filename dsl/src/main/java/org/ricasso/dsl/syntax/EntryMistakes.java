@@ -40,6 +40,10 @@ final class EntryMistakes {
         if (goesOn != null) {
             return goesOn;
         }
+        if (place == Place.ROUTE && index == 1 && isNameOrDot(here) && (before.getType() == SpecLexer.CHANGE
+                || before.getType() == SpecLexer.ADD || before.getType() == SpecLexer.OMIT)) {
+            return SyntaxFindings.stepNumberMissing(spans.of(here));
+        }
         Diagnostic head = head(spans, place, tokens, index, expected);
         if (head != null) {
             return head;
@@ -172,10 +176,8 @@ final class EntryMistakes {
         };
     }
 
-    /** Whether a token can stand in a path; words that are names everywhere lie between `along` and `words`. */
+    /** Whether a token can stand in a path. */
     private static boolean isNameOrDot(CommonToken token) {
-        int type = token.getType();
-        return type == SpecLexer.WORD || type == SpecLexer.DOT
-                || type >= SpecLexer.ALONG && type <= SpecLexer.WORDS;
+        return token.getType() == SpecLexer.DOT || NameWords.has(token.getType());
     }
 }

@@ -11,8 +11,8 @@ import org.ricasso.dsl.syntax.grammar.SpecLexer;
 final class Expected {
     /** The kinds that tell things apart; trying others would say nothing more. */
     private static final int[] TRIED = {SpecLexer.NUMBER, SpecLexer.STRING, SpecLexer.WORD, SpecLexer.KEY, SpecLexer.END,
-        SpecLexer.COLON, SpecLexer.LBRACE, SpecLexer.RPAREN, SpecLexer.BAR, SpecLexer.OF, SpecLexer.AS, SpecLexer.THEN,
-        SpecLexer.ELSE};
+        SpecLexer.COLON, SpecLexer.LBRACE, SpecLexer.RPAREN, SpecLexer.BAR, SpecLexer.OF, SpecLexer.AS, SpecLexer.TO,
+        SpecLexer.LIKE, SpecLexer.THEN, SpecLexer.ELSE};
     private final BitSet types = new BitSet();
     private final Place place;
 
@@ -65,6 +65,10 @@ final class Expected {
         if (!aName() && !aValue()) {
             add(things, SpecLexer.OF, "`of`");
             add(things, SpecLexer.AS, "`as`");
+            add(things, SpecLexer.TO, "`to`");
+        }
+        if (things.isEmpty()) {
+            add(things, SpecLexer.LIKE, "`like`");
         }
         add(things, SpecLexer.THEN, "`then`");
         add(things, SpecLexer.ELSE, "`else`");

@@ -110,7 +110,7 @@ final class LineByLine {
     /** Where most lines fail in the same way, they have one cause: one finding that says how many there are. */
     private static List<Diagnostic> collapsed(List<Diagnostic> findings) {
         Diagnostic first = findings.get(0);
-        List<Diagnostic> others = findings.stream().filter(d -> !d.name().equals(first.name())).toList();
+        List<Diagnostic> others = findings.stream().filter(d -> !SyntaxFindings.sameFault(d, first)).toList();
         int more = findings.size() - others.size() - 1;
         if (more < 3 || !SyntaxFindings.OF_ONE_CAUSE.contains(first.name())) {
             return findings;

@@ -70,8 +70,7 @@ record Row(List<CommonToken> tokens, int indent, List<CommonToken> ends) {
     /** Whether a token can be the last before a block's brace: a name, a number, a title. */
     static boolean canEndHead(CommonToken token) {
         int type = token.getType();
-        return type == SpecLexer.WORD || type == SpecLexer.STRING || type == SpecLexer.NUMBER
-                || type >= SpecLexer.ALONG && type <= SpecLexer.WORDS;
+        return type == SpecLexer.STRING || type == SpecLexer.NUMBER || NameWords.has(type);
     }
 
     /** Whether a brace in a line stands between a head and entries. */

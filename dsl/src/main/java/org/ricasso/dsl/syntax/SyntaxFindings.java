@@ -301,6 +301,12 @@ final class SyntaxFindings {
         return finding.and(new Mark(operator, "the line goes on behind this"));
     }
 
+    /** Whether two findings say the same of different places. */
+    static boolean sameFault(Diagnostic a, Diagnostic b) {
+        return a.name().equals(b.name()) && (!a.name().equals("not-expected")
+                || a.primary().text().split(", not ")[0].equals(b.primary().text().split(", not ")[0]));
+    }
+
     static Diagnostic alsoOthers(Diagnostic finding, int more) {
         return finding.also(more + " more lines beside it do not fit either");
     }

@@ -25,7 +25,7 @@ class TreeTest {
 
     /** The tree of a sample, as it stands beside it; {@code -Dricasso.golden=write} writes it anew and fails. */
     @ParameterizedTest
-    @ValueSource(strings = {"2-operations", "5-odd-values"})
+    @ValueSource(strings = {"2-operations", "5-odd-values", "6-routes"})
     void treesAreAsWritten(String name) throws IOException {
         Path folder = Samples.RESOURCES.resolve("samples");
         String found = TreeText.of(Parser.parse(Samples.read(folder.resolve(name + ".ricasso"))).tree());
