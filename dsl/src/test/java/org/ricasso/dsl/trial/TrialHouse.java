@@ -1,0 +1,152 @@
+package org.ricasso.dsl.trial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.ricasso.dsl.Ricasso;
+import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.diagnostics.Edit;
+import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.diagnostics.Severity;
+import org.ricasso.dsl.house.House;
+import org.ricasso.dsl.house.Texts;
+import org.ricasso.dsl.rules.RuleExamples;
+import org.ricasso.dsl.source.SourceFile;
+import org.ricasso.dsl.syntax.Damage;
+import org.ricasso.dsl.syntax.ParseResult;
+import org.ricasso.dsl.syntax.Parser;
+import org.ricasso.dsl.vocabulary.VocabularyLoader;
+import org.ricasso.dsl.walk.CheckedHouse;
+import org.ricasso.dsl.walk.HouseCheck;
+import org.ricasso.shared.calculation.Calculation;
+
+/**
+ * The demonstration house with the shipped texts, in memory: what a trial changes is changed in a copy. The house is read
+ * from its module beside this one.
+ */
+public final class TrialHouse {
+    public static final String COOKS = "cooks-200.ricasso";
+    public static final String PARING = "paring-90.ricasso";
+    public static final String WORKS = "works.ricasso";
+    private static final Path FOLDER = Path.of("..", "specs", "src", "main", "ricasso");
+    private static final List<Calculation> CALCULATIONS = Ricasso.calculations(TrialHouse.class.getClassLoader());
+    private static final Texts WHOLE = Ricasso.withShipped(new Texts(works(), Map.of()));
+    /** Texts that no trial changed are read once. */
+    private static final Map<SourceFile, ParseResult> PARSED = new ConcurrentHashMap<>();
+
+    private final Texts texts;
+
+    private TrialHouse(Texts texts) {
+        this.texts = texts;
+    }
+
+    public static TrialHouse whole() {
+        return new TrialHouse(WHOLE);
+    }
+
+    public static TrialHouse of(Texts texts) {
+        return new TrialHouse(texts);
+    }
+
+    private static List<SourceFile> works() {
+        try (Stream<Path> walk = Files.walk(FOLDER)) {
+            return walk.filter(p -> p.toString().endsWith(".ricasso")).sorted(Comparator.naturalOrder())
+                    .map(TrialHouse::read).toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static SourceFile read(Path path) {
+        try {
+            return new SourceFile(FOLDER.relativize(path).toString().replace('\\', '/'),
+                    Files.readString(path, StandardCharsets.UTF_8), false);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    public Texts texts() {
+        return texts;
+    }
+
+    /** A text or a table's rows by name. */
+    public SourceFile file(String name) {
+        return Stream.concat(texts.files().stream(), texts.data().values().stream()).filter(f -> f.name().equals(name))
+                .findFirst().orElseThrow(() -> new AssertionError("no text is named " + name));
+    }
+
+    /** The names of all texts that are not rows of a table. */
+    public List<String> names() {
+        return texts.files().stream().map(SourceFile::name).toList();
+    }
+
+    /** A copy in which one place of a text, which must stand there exactly once, is written otherwise. */
+    public TrialHouse with(String file, String old, String other) {
+        String text = file(file).text();
+        int at = text.indexOf(old);
+        assertThat(at).as("%s stands in %s", old, file).isNotNegative();
+        assertThat(text.indexOf(old, at + 1)).as("%s stands once in %s", old, file).isNegative();
+        return with(file, t -> t.replace(old, other));
+    }
+
+    /** A copy with another text. */
+    public TrialHouse with(String name, UnaryOperator<String> change) {
+        SourceFile old = file(name);
+        SourceFile changed = new SourceFile(old.name(), change.apply(old.text()), old.shipped());
+        List<SourceFile> files = new ArrayList<>(texts.files());
+        files.replaceAll(f -> f == old ? changed : f);
+        Map<String, SourceFile> data = new LinkedHashMap<>(texts.data());
+        data.replaceAll((n, f) -> f == old ? changed : f);
+        return new TrialHouse(new Texts(files, data));
+    }
+
+    /** A copy with edits applied as they stand, in all files that they speak of. */
+    public TrialHouse with(List<Edit> edits) {
+        List<Edit> backwards = new ArrayList<>(edits);
+        backwards.sort(Comparator.comparingInt((Edit e) -> e.span().start()).reversed());
+        TrialHouse result = this;
+        for (Edit edit : backwards) {
+            result = result.with(edit.span().file().name(), text -> text.substring(0, edit.span().start())
+                    + edit.replacement() + text.substring(edit.span().end()));
+        }
+        return result;
+    }
+
+    /** Checks as the facade does; texts that were read before are not read again. */
+    public CheckedHouse check() {
+        List<ParseResult> parsed = texts.files().stream().map(TrialHouse::parsed).toList();
+        Damage damage = Damage.of(parsed);
+        Findings findings = new Findings(damage::speaksOf);
+        parsed.forEach(p -> findings.addAll(p.diagnostics()));
+        VocabularyLoader.Loaded loaded = VocabularyLoader.load(parsed.stream().map(ParseResult::tree).toList(), texts.data(),
+                CALCULATIONS, findings);
+        RuleExamples.run(loaded.vocabulary(), findings);
+        return HouseCheck.check(House.load(loaded, damage, findings), findings, Set.of());
+    }
+
+    private static ParseResult parsed(SourceFile file) {
+        return WHOLE.files().contains(file) ? PARSED.computeIfAbsent(file, Parser::parse) : Parser.parse(file);
+    }
+
+    public List<Diagnostic> diagnostics() {
+        return check().diagnostics();
+    }
+
+    public List<Diagnostic> errors() {
+        return diagnostics().stream().filter(d -> d.severity() == Severity.ERROR).toList();
+    }
+}
