@@ -48,9 +48,10 @@ public final class Findings {
             return;
         }
         Diagnostic diagnostic = Diagnostic.error("unknown-name", new Mark(span, "no " + what + " is named " + name));
-        List<String> near = Nearest.to(name, known);
-        for (String one : near) {
-            diagnostic = diagnostic.remedy(new Remedy("write " + one, List.of(new Edit(span, one))));
+        for (String one : Nearest.to(name, known)) {
+            // only the one that is nearer than all others is a change to be made without a second thought
+            diagnostic = diagnostic.remedy(Nearest.only(name, known).equals(one)
+                    ? new Remedy("write " + one, List.of(new Edit(span, one))) : new Remedy("or is it " + one, List.of()));
         }
         add(diagnostic);
     }

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.TreeSet;
 
 /** Names near a name that is not known. */
 public final class Nearest {
@@ -15,11 +16,23 @@ public final class Nearest {
      * (a swap counts once), at most a third of them; none for names of less than three letters.
      */
     public static List<String> to(String name, Collection<String> known) {
+        return candidates(name, known).stream().map(Candidate::name).distinct().limit(3).toList();
+    }
+
+    /** The name that is nearer than all others, or an empty text. */
+    public static String only(String name, Collection<String> known) {
+        List<Candidate> candidates = candidates(name, known);
+        return candidates.isEmpty() || candidates.size() > 1
+                && candidates.get(0).distance() == candidates.get(1).distance() ? "" : candidates.get(0).name();
+    }
+
+    private record Candidate(String name, int distance) {}
+
+    private static List<Candidate> candidates(String name, Collection<String> known) {
         String lower = name.toLowerCase(Locale.ROOT);
-        record Candidate(String name, int distance) {}
         List<Candidate> candidates = new ArrayList<>();
         int limit = Math.max(1, name.length() / 3);
-        for (String one : known) {
+        for (String one : new TreeSet<>(known)) {
             String other = one.toLowerCase(Locale.ROOT);
             int distance = other.equals(lower) ? 0 : name.length() < 3 ? limit + 1 : distance(lower, other, limit);
             if (distance <= limit) {
@@ -27,7 +40,7 @@ public final class Nearest {
             }
         }
         candidates.sort(Comparator.comparingInt(Candidate::distance).thenComparing(Candidate::name));
-        return candidates.stream().map(Candidate::name).distinct().limit(3).toList();
+        return candidates;
     }
 
     private static int distance(String a, String b, int limit) {

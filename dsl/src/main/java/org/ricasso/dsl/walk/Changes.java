@@ -1,5 +1,6 @@
 package org.ricasso.dsl.walk;
 
+import java.util.HashMap;
 import java.util.Map;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.Thing;
@@ -15,7 +16,12 @@ record Changes(Thing product, Map<Integer, Map<Integer, Value>> settings) {
         return new Changes(product, Map.of());
     }
 
-    static Changes setting(Thing product, int step, int setting, Value value) {
-        return new Changes(product, Map.of(step, Map.of(setting, value)));
+    /** These and another value for one setting. */
+    Changes and(int step, int setting, Value value) {
+        Map<Integer, Map<Integer, Value>> all = new HashMap<>(settings);
+        Map<Integer, Value> ofStep = new HashMap<>(all.getOrDefault(step, Map.of()));
+        ofStep.put(setting, value);
+        all.put(step, ofStep);
+        return new Changes(product, all);
     }
 }

@@ -1,0 +1,224 @@
+package org.ricasso.dsl.walk;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.ricasso.dsl.diagnostics.Edit;
+import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.diagnostics.Remedy;
+import org.ricasso.dsl.diagnostics.Severity;
+import org.ricasso.dsl.evaluate.EntryType;
+import org.ricasso.dsl.evaluate.Property;
+import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.house.EntryReader;
+import org.ricasso.dsl.house.RouteStep;
+import org.ricasso.dsl.house.Thing;
+import org.ricasso.dsl.source.SourceFile;
+import org.ricasso.dsl.source.Span;
+import org.ricasso.dsl.syntax.ExpressionResult;
+import org.ricasso.dsl.syntax.Parser;
+import org.ricasso.dsl.vocabulary.Vocabulary;
+import org.ricasso.shared.quantity.Interval;
+import org.ricasso.shared.quantity.Quantity;
+
+/**
+ * Tries remedies: each is made in memory and the route is walked again. One holds if the finding is gone and no new error
+ * has come.
+ */
+final class Attempts {
+    private final Vocabulary vocabulary;
+    private final Thing product;
+    private final List<RouteStep> steps;
+    private final Walk before;
+
+    Attempts(Walk before) {
+        this.vocabulary = before.vocabulary;
+        this.product = before.product;
+        this.steps = before.steps;
+        this.before = before;
+    }
+
+    /**
+     * A remedy that was walked and holds.
+     *
+     * @param remedy the remedy
+     * @param setting where the setting stands that it changes, where it changes one that is written; else null
+     * @param clears the findings that are gone with it
+     */
+    record Held(Remedy remedy, Span setting, Set<Finding> clears) {}
+
+    /** The remedies of a finding that hold, in the order in which they are to be tried. */
+    List<Held> of(Finding finding) {
+        List<Held> result = new ArrayList<>();
+        for (Finding.Attempt attempt : finding.attempts()) {
+            Held held = attempt instanceof Finding.Attempt.Search search
+                    ? search(finding, search, Changes.none(product), null)
+                    : changed(finding, attempt);
+            if (held != null) {
+                result.add(held);
+            }
+        }
+        return result;
+    }
+
+    private Held changed(Finding finding, Finding.Attempt attempt) {
+        Changes none = Changes.none(product);
+        Changes changes;
+        Remedy remedy;
+        Span place = null;
+        if (attempt instanceof Finding.Attempt.Setting setting) {
+            RouteStep step = steps.get(setting.step());
+            EntryType type = step.operation().takes().get(setting.setting());
+            Value value = read(setting.value(), type);
+            if (value == null) {
+                return null;
+            }
+            place = step.places()[setting.setting()];
+            changes = none.and(setting.step(), setting.setting(), value);
+            remedy = new Remedy("set " + type.name() + " of step " + step.number() + " to " + setting.value(),
+                    place == null ? List.of() : List.of(new Edit(place, setting.value())));
+        } else {
+            Finding.Attempt.Entry entry = (Finding.Attempt.Entry) attempt;
+            EntryType type = vocabulary.entryType(product.kind(), entry.path());
+            Value value = type == null ? null : read(entry.value(), type);
+            if (value == null) {
+                return null;
+            }
+            Thing.Place written = product.places().get(entry.path());
+            changes = new Changes(product.with(entry.path(), value), none.settings());
+            remedy = new Remedy("set " + entry.path() + " to " + entry.value(),
+                    written == null || written.inheritedAt() != null ? List.of()
+                            : List.of(new Edit(written.value(), entry.value())));
+        }
+        Walk after = walked(changes);
+        List<Finding> left = left(finding, after);
+        if (left.isEmpty()) {
+            return new Held(remedy, place, cleared(after));
+        }
+        return left.size() == 1 && left.get(0).attempts().size() == 1
+                && left.get(0).attempts().get(0) instanceof Finding.Attempt.Search search
+                        ? search(finding, search, changes, remedy) : null;
+    }
+
+    /** The value that a text writes, read as the house reads it; null where it would be a finding. */
+    private Value read(String text, EntryType type) {
+        ExpressionResult parsed = Parser.parseExpression(new SourceFile("remedy", text, false));
+        if (parsed.expression() == null || !parsed.diagnostics().isEmpty()) {
+            return null;
+        }
+        Findings own = new Findings();
+        Value value = new EntryReader(vocabulary, own, product).read(parsed.expression(), type);
+        return own.isEmpty() ? value : null;
+    }
+
+    private Walk walked(Changes changes) {
+        Walk walk = new Walk(vocabulary, before.route, changes).run();
+        new Characteristics(walk).judge();
+        return walk;
+    }
+
+    /** What still stands against a change: the finding itself, other errors on the same value, and new errors. */
+    private List<Finding> left(Finding finding, Walk after) {
+        return after.findings.stream().filter(one -> one.sameAs(finding) || one.severity() == Severity.ERROR
+                && (one.primary().equals(finding.primary()) || before.findings.stream().noneMatch(one::sameAs))).toList();
+    }
+
+    private Set<Finding> cleared(Walk after) {
+        Set<Finding> result = new LinkedHashSet<>();
+        before.findings.stream().filter(f -> after.findings.stream().noneMatch(f::sameAs)).forEach(result::add);
+        return result;
+    }
+
+    /** The best value of the first setting that can put a finding right, on top of other changes. */
+    private Held search(Finding finding, Finding.Attempt.Search search, Changes base, Remedy first) {
+        for (int[] place : search.settings()) {
+            RouteStep step = steps.get(place[0]);
+            if (step.settings()[place[1]] instanceof Value.Num current) {
+                EntryType type = step.operation().takes().get(place[1]);
+                OneSetting one = new OneSetting(finding, base, search.slot(), place, type, current.quantity());
+                RoundValues values = new RoundValues(current.quantity(), type.within());
+                values.coarse().forEach(one::tryAt);
+                if (one.best == null && !Double.isNaN(one.nearestMiddle)) {
+                    values.around(one.nearestMiddle).forEach(one::tryAt);
+                }
+                if (one.best != null) {
+                    return one.held(first);
+                }
+            }
+        }
+        return null;
+    }
+
+    /** Values tried for one setting; the best that holds and the nearest that does not are kept. */
+    private final class OneSetting {
+        private final Finding finding;
+        private final Changes base;
+        private final int slot;
+        private final int[] place;
+        private final EntryType type;
+        private final Quantity current;
+        private final Value asked;
+        private String best;
+        private Walk bestWalk;
+        private double bestDistance = Double.POSITIVE_INFINITY;
+        private double nearestMiddle = Double.NaN;
+        private double nearest = Double.POSITIVE_INFINITY;
+
+        private OneSetting(Finding finding, Changes base, int slot, int[] place, EntryType type, Quantity current) {
+            this.finding = finding;
+            this.base = base;
+            this.slot = slot;
+            this.place = place;
+            this.type = type;
+            this.current = current;
+            Property property = vocabulary.properties().get(slot);
+            String path = Characteristics.specified(vocabulary, base.product()).get(property);
+            this.asked = path == null ? null : base.product().at(path);
+        }
+
+        private void tryAt(double middle) {
+            String text = Amendments.moved(current, middle);
+            Value value = text == null ? null : read(text, type);
+            if (value == null) {
+                return;
+            }
+            Walk after = walked(base.and(place[0], place[1], value));
+            double distance = distance(after.last()[slot], middle);
+            if (!left(finding, after).isEmpty()) {
+                if (distance < nearest) {
+                    nearest = distance;
+                    nearestMiddle = middle;
+                }
+            } else if (distance < bestDistance) {
+                best = text;
+                bestWalk = after;
+                bestDistance = distance;
+            }
+        }
+
+        /** How far the aim's middle is from the limit's middle; how far the setting moves where there is no such limit. */
+        private double distance(Value found, double middle) {
+            if (found instanceof Value.Num value && asked instanceof Value.Num limit) {
+                Interval band = limit.quantity().aim();
+                if (band.isBounded()) {
+                    return Math.abs(value.quantity().aim().middle() - band.middle());
+                }
+            }
+            return Math.abs(middle - current.aim().middle());
+        }
+
+        private Held held(Remedy first) {
+            RouteStep step = steps.get(place[0]);
+            Span written = step.places()[place[1]];
+            Value found = bestWalk.last()[slot];
+            String leaves = found instanceof Value.Num ? " (leaves " + vocabulary.properties().get(slot).name() + " "
+                    + Characteristics.aim(found) + ")" : "";
+            String text = type.name() + " of step " + step.number() + " to " + best + leaves;
+            List<Edit> edits = new ArrayList<>(first == null ? List.of() : first.edits());
+            edits.add(new Edit(written, best));
+            return new Held(new Remedy(first == null ? "set " + text : first.text() + " and " + text, edits),
+                    first == null ? written : null, cleared(bestWalk));
+        }
+    }
+}
