@@ -23,6 +23,8 @@ import org.ricasso.shared.quantity.QuantityFormat;
 
 /** What became of each characteristic at the end of a route: made, and measured after its last change. */
 final class Characteristics {
+    /** How what is said of a missed characteristic begins where the spec is marked. */
+    static final String ASKED = "asked for here; the route ";
     private final Walk walk;
     private final Vocabulary vocabulary;
     private final List<Outcome> outcomes = new ArrayList<>();
@@ -131,7 +133,7 @@ final class Characteristics {
         String text = "leaves " + name(path) + " " + aim(found) + (hasScatter(found) ? " (aim), " + reach(found)
                 + " with scatter" : "") + "; asked for " + Shows.show(asked);
         walk.findings.add(new Finding("characteristic-missed", Severity.ERROR, place,
-                others.isEmpty() ? text : "asked for here; the route " + text, others, List.of(), List.of(),
+                others.isEmpty() ? text : ASKED + text, others, List.of(), List.of(),
                 List.of(new Finding.Attempt.Search(Candidates.settings(walk, property.slot()), property.slot()))));
     }
 

@@ -80,9 +80,11 @@ final class ProductCheck {
             return finding;
         }
         Finding moved = finding.at(held.get(0).setting(), "asked for here");
+        List<Mark> others = new ArrayList<>(moved.others());
+        // that the step of the setting left it so is said by the place already
+        others.removeIf(m -> m.span().file().equals(moved.primary().file()) && m.span().line() == moved.primary().line());
         return new Finding(moved.name(), moved.severity(), moved.primary(),
-                moved.text().replace("asked for here; the route ", ""), moved.others(), moved.because(), moved.sources(),
-                moved.attempts());
+                moved.text().replace(Characteristics.ASKED, ""), others, moved.because(), moved.sources(), moved.attempts());
     }
 
     /** Findings that become one diagnostic. */
@@ -146,7 +148,7 @@ final class ProductCheck {
             Mark own = other.primary();
             if (own.span().equals(lead.primary().span())) {
                 if (!own.text().equals(lead.primary().text())) {
-                    also.add(own.text());
+                    also.add(own.text().replace(Characteristics.ASKED, "the route "));
                 }
             } else {
                 marks.removeIf(m -> m.span().equals(own.span()));
