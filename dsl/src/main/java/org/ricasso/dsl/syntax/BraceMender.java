@@ -70,7 +70,7 @@ final class BraceMender {
             blocks.closeDeeperThan(row.indent() - 1, tokens.get(0));
         }
         List<CommonToken> rest = new ArrayList<>(tokens.subList(lead, tokens.size()));
-        dropStrayOfPair(row, rest);
+        dropStrayOfPair(row, rest, next != null && next.indent() > row.indent());
         CommonToken closing = closeAtRowsEnd(row, rest, next);
         middle(row, rest, closing == null ? next : null);
         if (closing != null) {
@@ -133,11 +133,11 @@ final class BraceMender {
     }
 
     /** Braces with nothing between them in the midst of a line: one of them is astray, the head says which. */
-    private void dropStrayOfPair(Row row, List<CommonToken> tokens) {
+    private void dropStrayOfPair(Row row, List<CommonToken> tokens, boolean deeper) {
         for (int i = 0; i + 1 < tokens.size(); i++) {
             if (tokens.get(i).getType() == SpecLexer.LBRACE && tokens.get(i + 1).getType() == SpecLexer.RBRACE) {
                 boolean head = i > 0 && Row.canBeHead(tokens.subList(0, i));
-                if (!head || i + 2 < tokens.size()) {
+                if (!head || deeper || i + 2 < tokens.size()) {
                     CommonToken stray = tokens.remove(head ? i + 1 : i);
                     blocks.report(row, SyntaxFindings.braceStray(spans.of(stray)));
                 }

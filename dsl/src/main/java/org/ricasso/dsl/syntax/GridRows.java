@@ -29,13 +29,13 @@ final class GridRows {
         int headEnd = gridHeadEnd(statement);
         while (index > headEnd && headEnd > 0) {
             int line = file.line(statement.tokens.get(Math.min(index, statement.tokens.size() - 1)).getStartIndex());
-            if (!silent && !reported.get(line)) {
-                findings.add(mistakes.find(place, statement.alone(), index));
-            }
             List<CommonToken> rows = statement.tokens.subList(headEnd, statement.tokens.size());
             List<CommonToken> kept = withoutLine(rows, line);
             if (kept.size() == rows.size()) {
                 return index;
+            }
+            if (!silent && !reported.get(line)) {
+                findings.add(mistakes.find(place, statement.alone(), index));
             }
             rows.clear();
             statement.tokens.addAll(kept);

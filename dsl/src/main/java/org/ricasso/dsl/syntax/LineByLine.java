@@ -155,10 +155,11 @@ final class LineByLine {
         List<Statement> all = statement.inner;
         List<Diagnostic> found = new ArrayList<>();
         List<Statement> fitting = fitting(inside, all, found);
-        if (all.size() - fitting.size() >= (headFits ? 2 : 1) && !isReported(statement)) {
+        boolean headSure = headFits && !isReported(statement);
+        if (all.size() - fitting.size() >= (headSure ? 2 : 1)) {
             Place other = betterPlace(inside, all);
             if (other != null) {
-                if (headFits) {
+                if (headSure) {
                     findings.add(SyntaxFindings.headOfAnother(spans.of(statement.first()), inside, other));
                 }
                 return false;
