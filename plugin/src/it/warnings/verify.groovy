@@ -10,6 +10,7 @@ assert runs[1] =~ /\d+ further findings? in target\/ricasso\/report\.sarif\./
 assert runs[2].contains('BUILD FAILURE')
 assert runs[2].contains('[WARNING] warning: little-carbon\n')
 assert runs[2] =~ /The house below src\/main\/ricasso has \d+ warnings?( and \d+ notes?)?, and ricasso\.failOnWarning is set/
+assert runs[2].contains(', or ask why with: mvn ricasso:explain -Dricasso.name=')
 def rule = new groovy.json.JsonSlurper().parse(new File(basedir, 'target/ricasso/report.sarif'), 'UTF-8')
         .runs[0].tool.driver.rules.find { it.id == 'little-carbon' }
 assert rule.shortDescription.text == 'A steel has little carbon'

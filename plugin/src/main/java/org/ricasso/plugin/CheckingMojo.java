@@ -3,6 +3,7 @@ package org.ricasso.plugin;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -177,7 +178,8 @@ abstract class CheckingMojo extends HouseMojo {
             sentence.append(", and ricasso.failOnWarning is set");
         }
         sentence.append(untouched()).append(found.size() == 1 ? "; mend it" : "; mend them").append(" and run the build again");
-        found.stream().map(Diagnostic::name).filter(explained).findFirst().ifPresent(name -> sentence
+        found.stream().sorted(Comparator.comparing(Diagnostic::severity)).map(Diagnostic::name).filter(explained)
+                .findFirst().ifPresent(name -> sentence
                 .append(", or ask why with: mvn ricasso:explain -Dricasso.name=").append(name));
         return new MojoFailureException(sentence.toString());
     }

@@ -15,12 +15,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Edit;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.diagnostics.Remedy;
 import org.ricasso.dsl.diagnostics.Severity;
+import org.ricasso.dsl.house.Texts;
 import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.source.Span;
 
@@ -77,6 +81,23 @@ class SarifReportTest {
     void holdsAgainstThePublishedSchema() throws IOException {
         assertThat(schema().validate(text(List.of(SOFT, EMOJI, NOTE)), InputFormat.JSON)).isEmpty();
         assertThat(schema().validate(text(List.of()), InputFormat.JSON)).isEmpty();
+    }
+
+    /** Findings as the language makes them, with marks in shipped texts and remedies that are fixes. */
+    @Test
+    void realFindingsHoldAgainstThePublishedSchema() throws IOException {
+        SourceFile file = new SourceFile("steels.ricasso", """
+                steel 1.9999 "Trial" {
+                    clas:      stainless
+                    carbon:    5 mm
+                }
+                steel 1.4116 "Again" { like: nothing }
+                """, false);
+        List<Diagnostic> found = Ricasso.check(Ricasso.withShipped(new Texts(List.of(file), Map.of())),
+                Ricasso.calculations(SarifReportTest.class.getClassLoader()), Set.of()).checked().diagnostics();
+        assertThat(found).hasSizeGreaterThan(1);
+        assertThat(schema().validate(text(found), InputFormat.JSON)).isEmpty();
+        assertThat(run(found).findValues("fixes")).isNotEmpty();
     }
 
     @Test
