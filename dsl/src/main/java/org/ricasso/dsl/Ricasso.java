@@ -48,8 +48,8 @@ public final class Ricasso {
     public static Ricasso check(Texts texts, List<Calculation> calculations, Set<String> only) {
         List<ParseResult> parsed = texts.files().parallelStream().map(Parser::parse).toList();
         Damage damage = Damage.of(parsed);
-        Findings findings = new Findings(damage::speaksOf);
-        parsed.forEach(p -> findings.addAll(p.diagnostics()));
+        Findings findings = new Findings(damage);
+        parsed.forEach(p -> findings.addSyntax(p.diagnostics()));
         VocabularyLoader.Loaded loaded = VocabularyLoader.load(parsed.stream().map(ParseResult::tree).toList(), texts.data(),
                 calculations, findings);
         RuleExamples.run(loaded.vocabulary(), findings);

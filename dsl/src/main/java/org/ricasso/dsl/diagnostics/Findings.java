@@ -2,32 +2,58 @@ package org.ricasso.dsl.diagnostics;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Set;
 import org.ricasso.dsl.source.Span;
 
 /** Collects what a stage finds. A place that has an error gets no second one of the same name. */
 public final class Findings {
+    private static final String UNKNOWN = "unknown-name";
+    private static final int OTHERS = 3;
     private final List<Diagnostic> found = new ArrayList<>();
-    private final Predicate<String> lost;
+    private final Unreadable unreadable;
 
     public Findings() {
-        this(name -> false);
+        this(Unreadable.NOTHING);
     }
 
-    /** @param lost whether a name's declaration may have been lost where a text could not be read */
-    public Findings(Predicate<String> lost) {
-        this.lost = lost;
+    /** @param unreadable what could not be read, so that what follows from it is no finding */
+    public Findings(Unreadable unreadable) {
+        this.unreadable = unreadable;
     }
 
-    /** Whether a name's declaration may have been lost where a text could not be read. */
-    public Predicate<String> lost() {
-        return lost;
+    /** What could not be read. */
+    public Unreadable unreadable() {
+        return unreadable;
     }
 
+    /** Adds findings of the syntax: of several on one line the first, since the rest of the line follows from it. */
+    public void addSyntax(Collection<Diagnostic> diagnostics) {
+        Set<List<?>> lines = new HashSet<>();
+        for (Diagnostic diagnostic : diagnostics) {
+            Span span = diagnostic.primary().span();
+            if (lines.add(List.of(span.file(), span.line()))) {
+                found.add(diagnostic);
+            }
+        }
+    }
+
+    /** Adds a finding, unless it stands on a line that could not be read. */
     public void add(Diagnostic diagnostic) {
-        for (Diagnostic other : found) {
+        if (unreadable.marks(diagnostic.primary().span())) {
+            return;
+        }
+        for (int i = 0; i < found.size(); i++) {
+            Diagnostic other = found.get(i);
             if (other.name().equals(diagnostic.name()) && other.primary().span().equals(diagnostic.primary().span())) {
+                return;
+            }
+            if (diagnostic.name().equals(UNKNOWN) && other.name().equals(UNKNOWN)
+                    && other.primary().text().equals(diagnostic.primary().text())) {
+                // one name that is missing is one fault, wherever it is used
+                found.set(i, other.others().size() < OTHERS ? other.and(new Mark(diagnostic.primary().span(), "here too"))
+                        : other);
                 return;
             }
         }
@@ -44,16 +70,29 @@ public final class Findings {
 
     /** An unknown name, with the names near it; the nearest is a remedy that can be applied. */
     public void unknownName(Span span, String what, String name, Collection<String> known) {
-        if (lost.test(name)) {
+        if (unreadable.speaksOf(name)) {
             return;
         }
-        Diagnostic diagnostic = Diagnostic.error("unknown-name", new Mark(span, "no " + what + " is named " + name));
+        Diagnostic diagnostic = Diagnostic.error(UNKNOWN, new Mark(span, "no " + what + " is named " + name));
+        add(near(diagnostic, name, known));
+    }
+
+    /** A finding with the names near one that is not known; the one that is nearer than all others can be applied. */
+    public static Diagnostic near(Diagnostic diagnostic, String name, Collection<String> known) {
+        Diagnostic result = diagnostic;
         for (String one : Nearest.to(name, known)) {
-            // only the one that is nearer than all others is a change to be made without a second thought
-            diagnostic = diagnostic.remedy(Nearest.only(name, known).equals(one)
-                    ? new Remedy("write " + one, List.of(new Edit(span, one))) : new Remedy("or is it " + one, List.of()));
+            result = result.remedy(Nearest.only(name, known).equals(one)
+                    ? new Remedy("write " + one, List.of(new Edit(diagnostic.primary().span(), one)))
+                    : new Remedy("or is it " + one, List.of()));
         }
-        add(diagnostic);
+        return result;
+    }
+
+    /** An unknown name of a thing; nothing where a declaration could not be read, since it may be this one. */
+    public void unknownThing(Span span, String kind, String name, Collection<String> known) {
+        if (!unreadable.declarationLost()) {
+            unknownName(span, kind, name, known);
+        }
     }
 
     public boolean isEmpty() {

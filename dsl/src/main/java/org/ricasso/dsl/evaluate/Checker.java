@@ -56,12 +56,28 @@ public final class Checker {
 
     /** A node of the expected type, or a reported fault. */
     Node required(Expression expression, Type expected) {
+        Type made = made(expression, expected);
+        if (made != null && expected != null && !Type.fits(expected, made)) {
+            mismatch(expression, expected, made);
+            return fault(expression.span());
+        }
         Node node = node(expression, expected, false);
         if (expected != null && !Type.fits(expected, node.type())) {
             mismatch(expression, expected, node.type());
             return fault(expression.span());
         }
         return node;
+    }
+
+    /** What an expression makes, whatever stands in it; null where that has to be looked at. */
+    private static Type made(Expression expression, Type expected) {
+        if (expression instanceof Expression.ListOf) {
+            return new Type.ListOf(expected instanceof Type.ListOf of ? of.element() : expected);
+        }
+        return expression instanceof Expression.Infix infix && switch (infix.operator()) {
+            case PLUS, MINUS, TIMES, OVER -> false;
+            default -> true;
+        } ? Type.Plain.LOGIC : null;
     }
 
     private void mismatch(Expression expression, Type expected, Type found) {
@@ -163,6 +179,11 @@ public final class Checker {
         Type element = expected instanceof Type.ListOf of ? of.element() : expected;
         Name lastUnit = list.elements().get(list.elements().size() - 1) instanceof Expression.Literal last
                 ? last.unit() : null;
+        if (list.elements().get(list.elements().size() - 1) instanceof Expression.NameUse use
+                && element instanceof Type.Measured && lexicon.units().find(use.name().text()).isPresent()) {
+            findings.error("number-missing", use.span(), "a number is missing before " + use.name());
+            return fault(list.span());
+        }
         List<Node> nodes = new ArrayList<>();
         for (Expression one : list.elements()) {
             Node node = one instanceof Expression.Literal literal ? literal(literal, lastUnit, element)
@@ -211,12 +232,8 @@ public final class Checker {
         TreeSet<String> known = new TreeSet<>(names());
         if (wanted instanceof Type.WordsOf words) {
             known.addAll(words.words());
-            Diagnostic diagnostic = Diagnostic.error("unknown-word",
-                    new Mark(name.span(), text + " is not " + Type.describe(wanted)));
-            for (String near : org.ricasso.dsl.diagnostics.Nearest.to(text, known)) {
-                diagnostic = diagnostic.remedy(new Remedy("write " + near, List.of(new Edit(name.span(), near))));
-            }
-            findings.add(diagnostic);
+            findings.add(Findings.near(Diagnostic.error("unknown-word",
+                    new Mark(name.span(), text + " is not " + Type.describe(wanted))), text, known));
         } else {
             findings.unknownName(name.span(), "setting, property or root", text, known);
         }
@@ -290,7 +307,7 @@ public final class Checker {
     Node thing(String kind, String name, Span span) {
         Thing thing = lexicon.thing(kind, name);
         if (thing == null) {
-            findings.unknownName(span, kind, name, lexicon.thingNames(kind));
+            findings.unknownThing(span, kind, name, lexicon.thingNames(kind));
             return fault(span);
         }
         return new Node.Constant(span, new Type.ThingOf(kind), new Value.Ref(thing));

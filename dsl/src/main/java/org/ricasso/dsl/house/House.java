@@ -28,7 +28,8 @@ public record House(Vocabulary vocabulary, Map<Thing, Route> routes) {
             for (Thing product : new ArrayList<>(vocabulary.things(vocabulary.productKind()))) {
                 ResolvedRoute route = things.isFaulty(product) ? null : texts.of(things.route(product));
                 if (route != null) {
-                    routes.put(product, new Loops(vocabulary, findings, product, damage, texts).read(route));
+                    routes.put(product, new Loops(vocabulary, findings, product, damage, texts)
+                            .read(route, things.routeText(product)));
                 }
             }
         }

@@ -33,8 +33,9 @@ final class Loops {
         this.texts = texts;
     }
 
-    Route read(ResolvedRoute route) {
-        List<RouteStep> steps = reader.read(route.steps());
+    /** @param text where the route is written, or null where it comes from several */
+    Route read(ResolvedRoute route, Span text) {
+        List<RouteStep> steps = reader.read(route.steps(), text);
         List<Route.PartRoute> parts = new ArrayList<>();
         for (RouteItem.Part part : route.parts()) {
             part(part, steps, parts);
@@ -56,7 +57,7 @@ final class Loops {
             return;
         }
         ResolvedRoute route = texts.named(part.like());
-        List<RouteStep> own = reader.read(route.steps());
+        List<RouteStep> own = reader.read(route.steps(), null);
         for (RouteStep step : own) {
             if (step.operation() != null && step.operation().works() != null && !step.operation().works().equals(name)) {
                 findings.add(Diagnostic.error("part-not-worked", new Mark(step.span(), step.operation().name()

@@ -18,6 +18,7 @@ import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Block;
 import org.ricasso.dsl.syntax.Damage;
+import org.ricasso.dsl.syntax.Grid;
 import org.ricasso.dsl.syntax.Name;
 import org.ricasso.dsl.syntax.Step;
 import org.ricasso.dsl.vocabulary.Operation;
@@ -38,24 +39,36 @@ final class RouteReader {
         this.product = product;
     }
 
-    List<RouteStep> read(List<ResolvedStep> route) {
+    /** @param text where the steps are written, or null where they come from several routes */
+    List<RouteStep> read(List<ResolvedStep> route, Span text) {
         List<RouteStep> result = new ArrayList<>();
+        if (text != null && !route.isEmpty() && route.get(0).step().span().file().equals(text.file())
+                && damage.in(text.file(), text.start(), route.get(0).step().span().start())) {
+            result.add(unknown(route.get(0)));
+        }
         List<Step> steps = route.stream().map(ResolvedStep::step).toList();
         for (int i = 0; i < steps.size(); i++) {
             Step step = steps.get(i);
             order(steps, i);
-            boolean damaged = damage.in(step.span().file(), step.span().start(), end(steps, i));
+            boolean damaged = damage.in(step.span().file(), step.span().start(), end(steps, i, text));
             result.add(read(route.get(i), damaged));
-            if (damaged) {
-                // what stood here is lost, and so is what the piece is like after it
+            if (damaged && mayBeLost(step, end(steps, i, text))) {
+                // a step that stood here may be lost, and so is what the piece is like after it
                 result.add(unknown(route.get(i)));
             }
         }
         return result;
     }
 
+    /** Whether a whole step may be what could not be read: not where only lines inside another one could not. */
+    private boolean mayBeLost(Step step, int end) {
+        Span block = step.block().span();
+        return damage.in(block.file(), step.span().start(), block.start() + 1)
+                || damage.in(block.file(), Math.max(block.start() + 1, block.end()), end);
+    }
+
     /** Where a step's text ends: at the next step of the same text, or at the end of its block. */
-    private static int end(List<Step> steps, int index) {
+    private static int end(List<Step> steps, int index, Span text) {
         Step step = steps.get(index);
         if (index + 1 < steps.size()) {
             Span next = steps.get(index + 1).number().span();
@@ -63,7 +76,8 @@ final class RouteReader {
                 return next.start();
             }
         }
-        return Math.max(step.span().end(), step.block().span().end());
+        int own = Math.max(step.span().end(), step.block().span().end());
+        return index + 1 == steps.size() && text != null && text.file() == step.span().file() ? Math.max(own, text.end()) : own;
     }
 
     private void order(List<Step> steps, int index) {
@@ -122,42 +136,64 @@ final class RouteReader {
         Value[] settings = new Value[operation.takes().size()];
         Span[] places = new Span[settings.length];
         Map<Integer, RouteStep.Measure> measures = new LinkedHashMap<>();
+        boolean strange = false;
+        boolean unread = damaged;
         for (Block.Item item : step.block().items()) {
             if (item instanceof Block.Item.Entry entry) {
-                setting(operation, entry, settings, places);
+                strange |= !setting(operation, entry, settings, places, damaged);
             } else if (item instanceof Block.Item.Nested nested) {
-                measure(operation, nested, measures, damaged);
+                unread |= !measure(operation, nested, measures, damaged);
             }
+        }
+        // what is missing may be what was written by a name that nobody knows
+        boolean open = damaged || strange;
+        if (unread) {
+            unread(operation, step, measures);
         }
         for (int i = 0; i < settings.length; i++) {
             EntryType setting = operation.takes().get(i);
-            if (settings[i] == null && setting.byDefault() == null) {
-                if (!setting.optional() && !damaged) {
+            if (settings[i] == null && open) {
+                settings[i] = FAULT;
+            } else if (settings[i] == null && setting.byDefault() == null) {
+                if (!setting.optional()) {
                     findings.error("missing-setting", step.operation().span(), operation.name() + " takes "
                             + setting.name() + ": " + Type.describe(setting.type()) + " is asked for");
                 }
-                settings[i] = setting.optional() && !damaged ? new Value.Absent(setting.name()) : FAULT;
+                settings[i] = setting.optional() ? new Value.Absent(setting.name()) : FAULT;
             }
         }
         return new RouteStep(number(step), operation, centre(step, operation, damaged), settings, places,
                 List.copyOf(measures.values()), step, resolved.takenAt(), resolved.own());
     }
 
-    private void setting(Operation operation, Block.Item.Entry entry, Value[] settings, Span[] places) {
+    /** What a step that was not read whole may measure as well. */
+    private void unread(Operation operation, Step step, Map<Integer, RouteStep.Measure> measures) {
+        for (int slot : operation.measures()) {
+            measures.putIfAbsent(slot, new RouteStep.Measure(vocabulary.properties().get(slot),
+                    new Value.Entries(Map.of()), FAULT, step.operation().span()));
+        }
+    }
+
+    /** @return false if the operation takes no setting of that name */
+    private boolean setting(Operation operation, Block.Item.Entry entry, Value[] settings, Span[] places,
+            boolean damaged) {
         String name = entry.path().text();
         int index = operation.setting(name);
         if (index < 0) {
             findings.unknownName(entry.path().span(), "setting of " + operation.name(), name,
                     operation.takes().stream().map(EntryType::name).toList());
-            return;
+            return false;
         }
         if (settings[index] != null) {
             findings.add(Diagnostic.error("declared-twice", new Mark(entry.path().span(), name + " stands twice"))
                     .and(new Mark(places[index], "first here")));
-            return;
+            return true;
         }
-        settings[index] = new EntryReader(vocabulary, findings, product).read(entry.value(), operation.takes().get(index));
+        Value value = new EntryReader(vocabulary, findings, product).read(entry.value(), operation.takes().get(index));
+        // a row may be what could not be read
+        settings[index] = damaged && entry.value() instanceof Grid ? FAULT : value;
         places[index] = entry.value().span();
+        return true;
     }
 
     private Thing centre(Step step, Operation operation, boolean damaged) {
@@ -166,37 +202,43 @@ final class RouteReader {
                 findings.error("centre-missing", step.operation().span(), operation.name() + " runs at a "
                         + types(operation) + ": write at and the centre");
             }
-            return null;
+            return operation.at().isEmpty() ? null : unknown(step.operation());
         }
         Name name = step.centre();
         Thing centre = vocabulary.thing("centre", name.text());
         if (centre == null) {
-            findings.unknownName(name.span(), "work centre", name.text(), vocabulary.thingNames("centre"));
-            return null;
+            findings.unknownThing(name.span(), "work centre", name.text(), vocabulary.thingNames("centre"));
+            return unknown(name);
         }
-        boolean fits = operation.at().isEmpty()
-                || centre.at("is") instanceof Value.Ref ref && operation.at().contains(ref.thing())
-                || centre.at("is") instanceof Value.Unknown;
+        boolean fits = operation.at().isEmpty() || !(centre.at("is") instanceof Value.Ref ref)
+                || operation.at().contains(ref.thing());
         if (!fits) {
             Diagnostic diagnostic = Diagnostic.error("wrong-centre", new Mark(name.span(), name + " is "
                     + org.ricasso.dsl.evaluate.Shows.show(centre.at("is")) + ", " + operation.name() + " runs at "
                     + types(operation))).and(new Mark(centre.span(), "the centre"));
-            for (Thing other : vocabulary.things("centre")) {
-                if (other.at("is") instanceof Value.Ref ref && operation.at().contains(ref.thing())) {
-                    diagnostic = diagnostic.remedy(new Remedy("write " + other.name(),
-                            List.of(new Edit(name.span(), other.name()))));
-                }
+            List<Thing> others = vocabulary.things("centre").stream().filter(other ->
+                    other.at("is") instanceof Value.Ref ref && operation.at().contains(ref.thing())).toList();
+            for (Thing other : others) {
+                diagnostic = diagnostic.remedy(others.size() == 1
+                        ? new Remedy("write " + other.name(), List.of(new Edit(name.span(), other.name())))
+                        : new Remedy("or is it " + other.name(), List.of()));
             }
             findings.add(diagnostic);
         }
         return centre;
     }
 
+    private Thing unknown(Name name) {
+        Map<String, EntryType> entries = vocabulary.entries("centre");
+        return entries == null ? null : Thing.unknown("centre", name.text(), entries.keySet(), name.span());
+    }
+
     private static String types(Operation operation) {
         return String.join(" or ", operation.at().stream().map(Thing::name).toList());
     }
 
-    private void measure(Operation operation, Block.Item.Nested nested, Map<Integer, RouteStep.Measure> measures,
+    /** @return false if the operation measures nothing of that name */
+    private boolean measure(Operation operation, Block.Item.Nested nested, Map<Integer, RouteStep.Measure> measures,
             boolean damaged) {
         Name name = nested.name();
         Property property = null;
@@ -211,19 +253,21 @@ final class RouteReader {
         }
         if (property == null) {
             findings.unknownName(name.span(), "property that " + operation.name() + " measures", name.text(), known);
-            return;
+            return false;
         }
         Value limit = null;
         Map<String, Value> entries = new LinkedHashMap<>();
         Map<String, EntryType> types = vocabulary.entries("measurement");
         if (types == null) {
             findings.error("kind-missing", name.span(), "the vocabulary declares no kind measurement");
-            return;
+            return true;
         }
         EntryReader reader = new EntryReader(vocabulary, findings, product);
+        boolean open = damaged;
         for (Block.Item item : nested.block().items()) {
             if (!(item instanceof Block.Item.Entry entry)) {
                 findings.error("wrong-type", item.span(), "a measurement has entries only");
+                open = true;
                 continue;
             }
             String key = entry.path().text();
@@ -235,7 +279,11 @@ final class RouteReader {
                 TreeSet<String> all = new TreeSet<>(types.keySet());
                 all.add("limit");
                 findings.unknownName(entry.path().span(), "entry of a measurement", key, all);
+                open = true;
             }
+        }
+        if (limit == null && open) {
+            limit = FAULT;
         }
         for (EntryType type : types.values()) {
             if (entries.containsKey(type.name())) {
@@ -243,13 +291,14 @@ final class RouteReader {
             }
             if (type.byDefault() != null) {
                 entries.put(type.name(), type.byDefault().eval(new Frame()));
-            } else if (!type.optional() && !damaged) {
+            } else if (!type.optional() && !open) {
                 findings.error("missing-entry", name.span(), "the measurement of " + name + " says nothing of "
                         + type.name() + ": " + Type.describe(type.type()) + " is asked for");
                 entries.put(type.name(), FAULT);
             }
         }
         measures.put(property.slot(), new RouteStep.Measure(property, new Value.Entries(entries), limit, name.span()));
+        return true;
     }
 
     private static Type limitType(Property property) {

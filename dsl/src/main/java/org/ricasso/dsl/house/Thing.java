@@ -3,6 +3,7 @@ package org.ricasso.dsl.house;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.source.Span;
 
@@ -24,6 +25,15 @@ public final class Thing {
         this.name = name;
         this.title = title;
         this.span = span;
+    }
+
+    /** A thing of which nothing can be said, since the name that was written is a fault reported elsewhere. */
+    static Thing unknown(String kind, String name, Set<String> entries, Span span) {
+        Thing thing = new Thing(kind, name, name, span);
+        Map<String, Value> unknown = new LinkedHashMap<>();
+        entries.forEach(entry -> unknown.put(entry, new Value.Unknown("a fault reported elsewhere", true)));
+        thing.fill(unknown, Map.of());
+        return thing;
     }
 
     /** Sets the entries; called once by the loader. */
@@ -96,6 +106,9 @@ public final class Thing {
                 return new Value.Absent(path);
             }
             if (dot < 0) {
+                return value;
+            }
+            if (value instanceof Value.Unknown) {
                 return value;
             }
             if (!(value instanceof Value.Entries block)) {

@@ -54,6 +54,21 @@ final class ThingReader {
         return routes.getOrDefault(thing.name(), List.of());
     }
 
+    /** Where a product's route is written, to where the next thing begins; null where it comes from several. */
+    Span routeText(Thing thing) {
+        List<WrittenTree.Layer> layers = route(thing);
+        ThingDeclaration declaration = declarations.get(key(thing.kind(), thing.name()));
+        if (declaration == null || layers.size() != 1 || layers.get(0).takenAt() != null) {
+            return null;
+        }
+        Span block = declaration.block().span();
+        // to the next thing: a brace that is lost or stray may have closed the product too early
+        int end = declarations.values().stream().map(ThingDeclaration::span)
+                .filter(s -> s.file() == block.file() && s.start() >= block.end()).mapToInt(Span::start).min()
+                .orElse(block.file().text().length());
+        return new Span(block.file(), layers.get(0).route().span().start(), end);
+    }
+
     /** Whether a thing takes part in a ring, so that nothing can be said of it. */
     boolean isFaulty(Thing thing) {
         return faulty.contains(key(thing.kind(), thing.name()));
@@ -74,7 +89,7 @@ final class ThingReader {
         String parentKey = key(thing.kind().text(), thing.head().like().text());
         ThingDeclaration parent = declarations.get(parentKey);
         if (parent == null) {
-            findings.unknownName(thing.head().like().span(), thing.kind().text(), thing.head().like().text(),
+            findings.unknownThing(thing.head().like().span(), thing.kind().text(), thing.head().like().text(),
                     vocabulary.thingNames(thing.kind().text()));
             faulty.add(key);
         } else if (path.contains(parentKey)) {
@@ -175,6 +190,8 @@ final class ThingReader {
         private Map<String, Value> entries(WrittenTree tree, String kind, String prefix, boolean withoutGrids) {
             Map<String, EntryType> known = vocabulary.entries(kind);
             Map<String, Value> result = new LinkedHashMap<>();
+            // what is missing may be what was lost, or what was written by a name that nobody knows
+            boolean open = damaged | strangers(tree, kind, known);
             for (EntryType entry : known.values()) {
                 String path = prefix + entry.name();
                 WrittenTree.Leaf leaf = tree.leaves().get(entry.name());
@@ -194,7 +211,7 @@ final class ThingReader {
                     findings.error("wrong-type", block.span(), "a block stands where " + Type.describe(entry.type())
                             + " is asked for");
                     result.put(entry.name(), FAULT);
-                } else if (damaged) {
+                } else if (open) {
                     result.put(entry.name(), FAULT);
                 } else if (entry.byDefault() != null) {
                     Frame frame = new Frame();
@@ -207,13 +224,16 @@ final class ThingReader {
                     result.put(entry.name(), FAULT);
                 }
             }
-            strangers(tree, kind, known);
             return result;
         }
 
         private Value read(WrittenTree.Leaf leaf, EntryType entry, Findings into) {
-            Findings own = new Findings(findings.lost());
+            Findings own = new Findings(findings.unreadable());
             Value value = new EntryReader(vocabulary, own, product).read(leaf.value(), entry);
+            if (damaged && leaf.value() instanceof Grid) {
+                // a row may be what could not be read
+                value = FAULT;
+            }
             for (Diagnostic diagnostic : own.all()) {
                 into.add(leaf.inheritedAt() == null ? diagnostic
                         : diagnostic.and(new Mark(leaf.inheritedAt(), "taken over here")));
@@ -221,7 +241,8 @@ final class ThingReader {
             return value;
         }
 
-        private void strangers(WrittenTree tree, String kind, Map<String, EntryType> known) {
+        /** Reports entries that the kind does not have; whether there are any. */
+        private boolean strangers(WrittenTree tree, String kind, Map<String, EntryType> known) {
             tree.leaves().forEach((name, leaf) -> {
                 if (!known.containsKey(name)) {
                     Span span = leaf.name();
@@ -234,6 +255,8 @@ final class ThingReader {
                     findings.unknownName(block.span(), "entry of " + kind, name, known.keySet());
                 }
             });
+            return !known.keySet().containsAll(tree.leaves().keySet())
+                    || !known.keySet().containsAll(tree.blocks().keySet());
         }
     }
 }

@@ -9,15 +9,19 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.diagnostics.Unreadable;
 import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.source.Span;
 
 /** Where texts could not be read: what is missing because of it is no finding of its own. */
-public final class Damage {
+public final class Damage implements Unreadable {
     private static final Pattern WORD = Pattern.compile("[\\p{L}_0-9][\\p{L}_0-9.-]*");
+    private static final Pattern COMMENT = Pattern.compile("//.*");
     private final Map<SourceFile, TreeSet<Integer>> places = new HashMap<>();
     private final Set<String> words = new HashSet<>();
+    private final Set<List<?>> lines = new HashSet<>();
     private boolean vocabulary;
+    private boolean declaration;
 
     private Damage() {}
 
@@ -27,13 +31,14 @@ public final class Damage {
             for (Diagnostic diagnostic : result.diagnostics()) {
                 damage.add(diagnostic.primary().span());
             }
-            damage.vocabulary |= damage.hurtsVocabulary(result.tree());
+            damage.hurts(result.tree());
         }
         return damage;
     }
 
     private void add(Span span) {
         places.computeIfAbsent(span.file(), f -> new TreeSet<>()).add(span.start());
+        lines.add(List.of(span.file(), span.line()));
         int last = Math.min(span.file().lineCount(), span.file().line(Math.max(span.start(), span.end() - 1)) + 1);
         for (int line = Math.max(1, span.line() - 1); line <= last; line++) {
             Matcher matcher = WORD.matcher(span.file().lineText(line));
@@ -43,23 +48,30 @@ public final class Damage {
         }
     }
 
-    private boolean hurtsVocabulary(SyntaxTree tree) {
-        TreeSet<Integer> offsets = places.get(tree.file());
-        if (offsets == null) {
-            return false;
-        }
-        for (int offset : offsets) {
+    private void hurts(SyntaxTree tree) {
+        for (int offset : places.getOrDefault(tree.file(), new TreeSet<>())) {
             Declaration holder = null;
             for (Declaration declaration : tree.declarations()) {
                 if (declaration.span().start() <= offset) {
                     holder = declaration;
                 }
             }
-            if (holder != null && !(holder instanceof Declaration.ThingDeclaration)) {
-                return true;
+            if (holder instanceof Declaration.ThingDeclaration thing) {
+                Span block = thing.block().span();
+                declaration |= offset < block.start() || offset >= block.end() || isMoreBehind(tree, block.end());
+            } else {
+                declaration |= holder == null;
+                vocabulary |= holder != null;
             }
         }
-        return false;
+    }
+
+    /** Whether text that belongs to no declaration stands behind one. */
+    private static boolean isMoreBehind(SyntaxTree tree, int end) {
+        int next = tree.declarations().stream().mapToInt(d -> d.span().start()).filter(start -> start >= end).min()
+                .orElse(tree.file().text().length());
+        return COMMENT.matcher(tree.file().text().substring(end, next)).replaceAll("").chars()
+                .anyMatch(c -> Character.isLetterOrDigit(c));
     }
 
     /** Whether something between two offsets of a file could not be read. */
@@ -69,7 +81,17 @@ public final class Damage {
         return first != null && first < to;
     }
 
-    /** Whether a name stands where the text could not be read, so that its declaration may be what was lost. */
+    @Override
+    public boolean marks(Span span) {
+        return lines.contains(List.of(span.file(), span.line()));
+    }
+
+    @Override
+    public boolean declarationLost() {
+        return declaration;
+    }
+
+    @Override
     public boolean speaksOf(String name) {
         return words.contains(name);
     }

@@ -1,9 +1,11 @@
 package org.ricasso.dsl.walk;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.diagnostics.Severity;
 import org.ricasso.dsl.evaluate.Comparisons;
@@ -37,12 +39,12 @@ final class Characteristics {
     /** The properties that become a characteristic which the product specifies, with the entry's path. */
     static Map<Property, String> specified(Vocabulary vocabulary, Thing product) {
         Map<Property, String> result = new LinkedHashMap<>();
-        collect(vocabulary, vocabulary.productKind(), "", product, result);
+        collect(vocabulary, vocabulary.productKind(), "", product, new HashSet<>(), result);
         return result;
     }
 
     private static void collect(Vocabulary vocabulary, String kind, String prefix, Thing product,
-            Map<Property, String> result) {
+            Set<String> lost, Map<Property, String> result) {
         for (EntryType entry : vocabulary.entries(kind).values()) {
             String path = prefix + entry.name();
             Value value = product.at(path);
@@ -54,8 +56,10 @@ final class Characteristics {
                 if (property != null) {
                     result.put(property, path);
                 }
-            } else if (entry.type() instanceof Type.ThingOf of && value instanceof Value.Entries) {
-                collect(vocabulary, of.kind(), path + ".", product, result);
+            } else if (entry.type() instanceof Type.ThingOf of
+                    && (value instanceof Value.Entries || Walk.isReported(value) && lost.add(of.kind()))) {
+                // a block that could not be read may have asked for all that its kind can ask for
+                collect(vocabulary, of.kind(), path + ".", product, lost, result);
             }
         }
     }

@@ -26,8 +26,7 @@ public final class HouseCheck {
                 .toList();
         List<CheckedProduct> products = chosen.parallelStream()
                 .map(e -> new ProductCheck(house.vocabulary(), e.getKey(), e.getValue()).check()).toList();
-        Findings all = new Findings();
-        all.addAll(loading.all());
+        Findings all = loading;
         List<Finding> ofThings = new ArrayList<>();
         RuleCheck.things(house.vocabulary(), ofThings);
         ofThings.forEach(f -> all.add(new Diagnostic(f.name(), f.severity(), new Mark(f.primary(), f.text()), f.others(),

@@ -7,17 +7,17 @@ import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.syntax.grammar.SpecLexer;
 
 /** One-token damage: at each token of a text, the token is taken away, another put before it, another put in its place. */
-final class TokenDamage {
+public final class TokenDamage {
     private static final String[] TOKENS = {"stray", "5", "\"text\"", ":", "{", "}", "(", ")", ",", ";", "|", "+", "=",
         "else", ".", "..", "mm", "at", "±", "2.5 mm", "if", "per", "like", "key"};
 
     /** A damaged text and what was done. */
-    record Damaged(SourceFile file, String what) {}
+    public record Damaged(SourceFile file, String what) {}
 
     private TokenDamage() {}
 
     /** The damaged texts, three for each token; {@code round} chooses among the tokens that are put in, so that rounds differ. */
-    static List<Damaged> of(SourceFile file, int round) {
+    public static List<Damaged> of(SourceFile file, int round) {
         List<Damaged> result = new ArrayList<>();
         List<CommonToken> tokens = LineFilter.raw(file, 0, file.text().length());
         for (int i = 0; i < tokens.size(); i++) {

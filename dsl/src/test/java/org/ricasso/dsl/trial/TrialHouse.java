@@ -130,8 +130,8 @@ public final class TrialHouse {
     public CheckedHouse check() {
         List<ParseResult> parsed = texts.files().stream().map(TrialHouse::parsed).toList();
         Damage damage = Damage.of(parsed);
-        Findings findings = new Findings(damage::speaksOf);
-        parsed.forEach(p -> findings.addAll(p.diagnostics()));
+        Findings findings = new Findings(damage);
+        parsed.forEach(p -> findings.addSyntax(p.diagnostics()));
         VocabularyLoader.Loaded loaded = VocabularyLoader.load(parsed.stream().map(ParseResult::tree).toList(), texts.data(),
                 CALCULATIONS, findings);
         RuleExamples.run(loaded.vocabulary(), findings);
