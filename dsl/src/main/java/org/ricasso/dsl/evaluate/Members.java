@@ -128,6 +128,7 @@ final class Members {
         if (entry.madeAs() != null && !checker.scope.limits() && !limits) {
             checker.findings.error("spec-proves-itself", span, entry.name()
                     + " is what the route must make: here only its .nominal or .middle may be read, not its limits");
+            return Checker.fault(span);
         }
         String key = span.text();
         String path = pathFrom(target, entry.name());

@@ -24,6 +24,11 @@ public record Scope(List<EntryType> settings, List<Let> lets, String part, boole
     /** An in-between value. */
     public record Let(String name, Type type) {}
 
+    /** A scope with roots alone, in which the spec may not prove itself. */
+    public static Scope made(Set<String> roots) {
+        return new Scope(List.of(), new ArrayList<>(), null, false, null, roots, Map.of(), false, false);
+    }
+
     /** A scope with roots alone. */
     public static Scope roots(Set<String> roots) {
         return new Scope(List.of(), new ArrayList<>(), null, false, null, roots, Map.of(), true, false);

@@ -26,9 +26,16 @@ public final class EntryReader {
     private final Vocabulary vocabulary;
     private final Findings findings;
     private final Thing product;
+    private final boolean setting;
 
     /** @param product the product whose axes give stations their places, or null while it is not known */
     public EntryReader(Vocabulary vocabulary, Findings findings, Thing product) {
+        this(vocabulary, findings, product, false);
+    }
+
+    /** @param setting whether settings of steps are read, by which the spec may not prove itself */
+    public EntryReader(Vocabulary vocabulary, Findings findings, Thing product, boolean setting) {
+        this.setting = setting;
         this.vocabulary = vocabulary;
         this.findings = findings;
         this.product = product;
@@ -40,7 +47,8 @@ public final class EntryReader {
             return entry.type() instanceof Type.AlongAxis along ? stations(grid, along, entry) : notAGrid(grid, entry);
         }
         Expression expression = (Expression) written;
-        Scope scope = Scope.roots(product == null ? Set.of() : Set.of(product.kind()));
+        Set<String> roots = product == null ? Set.of() : Set.of(product.kind());
+        Scope scope = setting ? Scope.made(roots) : Scope.roots(roots);
         Frame frame = new Frame();
         frame.product = product;
         Value value = new Checker(vocabulary, scope, findings).check(expression, entry.type()).node().eval(frame);

@@ -189,7 +189,7 @@ final class RouteReader {
                     .and(new Mark(places[index], "first here")));
             return true;
         }
-        Value value = new EntryReader(vocabulary, findings, product).read(entry.value(), operation.takes().get(index));
+        Value value = new EntryReader(vocabulary, findings, product, true).read(entry.value(), operation.takes().get(index));
         // a row may be what could not be read
         settings[index] = damaged && entry.value() instanceof Grid ? FAULT : value;
         places[index] = entry.value().span();

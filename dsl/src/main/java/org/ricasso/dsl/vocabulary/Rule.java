@@ -62,8 +62,10 @@ public record Rule(String name, String title, Subject subject, String subjectNam
      * @param reads what {@code require} and the in-between values read
      * @param mark what is marked, or null
      * @param remedy the computed remedy, or null
+     * @param asked what {@code when} reads
      */
-    public record Form(Node when, List<Node> lets, Node require, TextNode say, Reads reads, Mark mark, Remedy remedy) {
+    public record Form(Node when, List<Node> lets, Node require, TextNode say, Reads reads, Mark mark, Remedy remedy,
+            Reads asked) {
         public Form {
             lets = List.copyOf(lets);
         }

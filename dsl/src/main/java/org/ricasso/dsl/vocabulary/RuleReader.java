@@ -186,9 +186,11 @@ final class RuleReader {
         Checker checker = new Checker(vocabulary, scope, into);
         boolean applies = true;
         Node when = null;
+        Reads asked = new Reads();
         if (entries.containsKey("when")) {
             Checker.Checked checked = checker.check(entries.get("when").value(), Type.Plain.LOGIC);
             when = checked.node();
+            asked = checked.reads();
             applies = checked.applies();
         }
         Reads reads = new Reads();
@@ -212,7 +214,7 @@ final class RuleReader {
         Rule.Mark mark = entries.containsKey("mark") ? mark(entries.get("mark"), scope, operation, into) : null;
         Rule.Remedy remedy = declaration.remedy().isEmpty() ? null
                 : remedy(declaration, scope, operation, checker, into);
-        return new Applied(new Rule.Form(when, lets, require.node(), say, reads, mark, remedy), applies);
+        return new Applied(new Rule.Form(when, lets, require.node(), say, reads, mark, remedy, asked), applies);
     }
 
     private Rule.Mark mark(Declaration.ValueEntry entry, Scope scope, Operation operation, Findings into) {

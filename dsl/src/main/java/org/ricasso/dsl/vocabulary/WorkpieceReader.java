@@ -51,7 +51,7 @@ final class WorkpieceReader {
     }
 
     private void add(String part, List<Field> fields) {
-        Scope scope = Scope.roots(vocabulary.productKind == null ? Set.of() : Set.of(vocabulary.productKind));
+        Scope scope = Scope.made(vocabulary.productKind == null ? Set.of() : Set.of(vocabulary.productKind));
         for (Field field : fields) {
             Type type = types.read(field.type());
             Node starts = null;

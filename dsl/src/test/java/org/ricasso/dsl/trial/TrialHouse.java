@@ -28,6 +28,7 @@ import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.syntax.Damage;
 import org.ricasso.dsl.syntax.ParseResult;
 import org.ricasso.dsl.syntax.Parser;
+import org.ricasso.dsl.vocabulary.Vocabulary;
 import org.ricasso.dsl.vocabulary.VocabularyLoader;
 import org.ricasso.dsl.walk.CheckedHouse;
 import org.ricasso.dsl.walk.HouseCheck;
@@ -131,11 +132,21 @@ public final class TrialHouse {
         List<ParseResult> parsed = texts.files().stream().map(TrialHouse::parsed).toList();
         Damage damage = Damage.of(parsed);
         Findings findings = new Findings(damage);
+        VocabularyLoader.Loaded loaded = load(parsed, findings);
+        return HouseCheck.check(House.load(loaded, damage, findings), findings, Set.of());
+    }
+
+    /** Loads the vocabulary and runs the examples of its rules, and goes no further. */
+    public Vocabulary vocabulary(Findings findings) {
+        return load(texts.files().stream().map(TrialHouse::parsed).toList(), findings).vocabulary();
+    }
+
+    private VocabularyLoader.Loaded load(List<ParseResult> parsed, Findings findings) {
         parsed.forEach(p -> findings.addSyntax(p.diagnostics()));
         VocabularyLoader.Loaded loaded = VocabularyLoader.load(parsed.stream().map(ParseResult::tree).toList(), texts.data(),
                 CALCULATIONS, findings);
         RuleExamples.run(loaded.vocabulary(), findings);
-        return HouseCheck.check(House.load(loaded, damage, findings), findings, Set.of());
+        return loaded;
     }
 
     private static ParseResult parsed(SourceFile file) {
