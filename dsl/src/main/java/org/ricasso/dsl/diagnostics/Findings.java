@@ -13,6 +13,7 @@ public final class Findings {
     private static final int OTHERS = 3;
     private final List<Diagnostic> found = new ArrayList<>();
     private final Unreadable unreadable;
+    private final Set<String> dropped;
 
     public Findings() {
         this(Unreadable.NOTHING);
@@ -21,11 +22,22 @@ public final class Findings {
     /** @param unreadable what could not be read, so that what follows from it is no finding */
     public Findings(Unreadable unreadable) {
         this.unreadable = unreadable;
+        this.dropped = new HashSet<>();
     }
 
-    /** What could not be read. */
-    public Unreadable unreadable() {
-        return unreadable;
+    private Findings(Findings parent) {
+        this.unreadable = parent.unreadable;
+        this.dropped = parent.dropped;
+    }
+
+    /** An empty collection that knows of the same text that could not be read. */
+    public Findings apart() {
+        return new Findings(this);
+    }
+
+    /** Notes that a declaration was dropped for a fault that is reported, so that its name is not known. */
+    public void drop(String name) {
+        dropped.add(name);
     }
 
     /** Adds findings of the syntax: of several on one line the first, since the rest of the line follows from it. */
@@ -70,7 +82,7 @@ public final class Findings {
 
     /** An unknown name, with the names near it; the nearest is a remedy that can be applied. */
     public void unknownName(Span span, String what, String name, Collection<String> known) {
-        if (unreadable.speaksOf(name)) {
+        if (unreadable.speaksOf(name) || dropped.contains(name)) {
             return;
         }
         Diagnostic diagnostic = Diagnostic.error(UNKNOWN, new Mark(span, "no " + what + " is named " + name));

@@ -189,6 +189,12 @@ public final class Checker {
             Node node = one instanceof Expression.Literal literal ? literal(literal, lastUnit, element)
                     : node(one, element, false);
             if (element != null && !Type.fits(element, node.type())) {
+                if (lastUnit == null && one instanceof Expression.Literal literal && literal.unit() == null) {
+                    // one unit at the end is what all of them lack
+                    Expression last = list.elements().get(list.elements().size() - 1);
+                    mismatch(last, element, node.type());
+                    return fault(list.span());
+                }
                 mismatch(one, element, node.type());
                 node = fault(one.span());
             }

@@ -58,6 +58,9 @@ final class Operators {
 
     private Node arithmetic(Expression.Infix infix) {
         Node left = checker.node(infix.left(), null, false);
+        if (left.type() == Type.Plain.ANY) {
+            return Checker.fault(infix.span());
+        }
         Measure a = Members.measureOf(left.type());
         Node right;
         boolean sum = infix.operator() == Operator.PLUS || infix.operator() == Operator.MINUS;

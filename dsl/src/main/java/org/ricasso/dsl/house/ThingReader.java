@@ -228,7 +228,7 @@ final class ThingReader {
         }
 
         private Value read(WrittenTree.Leaf leaf, EntryType entry, Findings into) {
-            Findings own = new Findings(findings.unreadable());
+            Findings own = findings.apart();
             Value value = new EntryReader(vocabulary, own, product).read(leaf.value(), entry);
             if (damaged && leaf.value() instanceof Grid) {
                 // a row may be what could not be read

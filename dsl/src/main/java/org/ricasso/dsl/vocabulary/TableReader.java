@@ -207,7 +207,7 @@ final class TableReader {
                     + Type.describe(type));
             return null;
         }
-        Findings own = new Findings(findings.unreadable());
+        Findings own = findings.apart();
         Value value = value(result.expression(), type, own);
         for (Diagnostic diagnostic : own.all()) {
             findings.error(diagnostic.name(), line, "the cell " + text + ": " + diagnostic.primary().text());

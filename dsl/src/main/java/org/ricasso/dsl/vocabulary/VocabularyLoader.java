@@ -170,6 +170,7 @@ public final class VocabularyLoader {
                 Set<String> known = new TreeSet<>(vocabulary.kinds.keySet());
                 known.addAll(Set.of("kind", "workpiece", "operation", "table", "rule"));
                 findings.unknownName(declaration.kind().span(), "kind", kind, known);
+                findings.drop(declaration.head().name().text());
                 continue;
             }
             Head head = declaration.head();

@@ -27,6 +27,7 @@ import org.ricasso.shared.quantity.Quantity;
  * has come.
  */
 final class Attempts {
+    private static final long MOST_HALVED = 1L << 16;
     private final Vocabulary vocabulary;
     private final Thing product;
     private final List<RouteStep> steps;
@@ -45,8 +46,9 @@ final class Attempts {
      * @param remedy the remedy
      * @param setting where the setting stands that it changes, where it changes one that is written; else null
      * @param clears the findings that are gone with it
+     * @param edge how far the setting can be moved towards what is written, or empty where that was not searched
      */
-    record Held(Remedy remedy, Span setting, Set<Finding> clears) {}
+    record Held(Remedy remedy, Span setting, Set<Finding> clears, String edge) {}
 
     /** The remedies of a finding that hold, in the order in which they are to be tried. */
     List<Held> of(Finding finding) {
@@ -94,7 +96,7 @@ final class Attempts {
         Walk after = walked(changes);
         List<Finding> left = left(finding, after);
         if (left.isEmpty()) {
-            return new Held(remedy, place, cleared(after));
+            return new Held(remedy, place, cleared(after), "");
         }
         return left.size() == 1 && left.get(0).attempts().size() == 1
                 && left.get(0).attempts().get(0) instanceof Finding.Attempt.Search search
@@ -160,6 +162,7 @@ final class Attempts {
         private final Quantity current;
         private final Value asked;
         private String best;
+        private double bestMiddle;
         private Walk bestWalk;
         private double bestDistance = Double.POSITIVE_INFINITY;
         private double nearestMiddle = Double.NaN;
@@ -192,6 +195,7 @@ final class Attempts {
                 }
             } else if (distance < bestDistance) {
                 best = text;
+                bestMiddle = middle;
                 bestWalk = after;
                 bestDistance = distance;
             }
@@ -218,7 +222,29 @@ final class Attempts {
             List<Edit> edits = new ArrayList<>(first == null ? List.of() : first.edits());
             edits.add(new Edit(written, best));
             return new Held(new Remedy(first == null ? "set " + text : first.text() + " and " + text, edits),
-                    first == null ? written : null, cleared(bestWalk));
+                    first == null ? written : null, cleared(bestWalk), first == null ? edge() : "");
+        }
+
+        /** The last value that holds on the way from the best to what is written, by halving, and the first that does not. */
+        private String edge() {
+            RoundValues.Finest finest = new RoundValues.Finest(current);
+            long holds = finest.count(bestMiddle);
+            long fails = finest.count(current.aim().middle());
+            if (Math.abs(fails - holds) > MOST_HALVED) {
+                return "";
+            }
+            while (Math.abs(fails - holds) > 1) {
+                long middle = (holds + fails) / 2;
+                String text = Amendments.moved(current, finest.value(middle));
+                Value value = text == null ? null : read(text, type);
+                if (value != null && left(finding, walked(base.and(place[0], place[1], value))).isEmpty()) {
+                    holds = middle;
+                } else {
+                    fails = middle;
+                }
+            }
+            return Amendments.moved(current, finest.value(holds)) + " still holds, "
+                    + Amendments.moved(current, finest.value(fails)) + " does not";
         }
     }
 }

@@ -118,6 +118,12 @@ final class ProductCheck {
                     result = together(result, alone(walk, other));
                 }
             }
+            for (Attempts.Held one : held) {
+                if (!one.edge().isEmpty() && one.setting().equals(result.primary().span())) {
+                    result = result.because(one.edge());
+                    break;
+                }
+            }
             Set<List<?>> known = new LinkedHashSet<>();
             for (Attempts.Held one : held) {
                 if (known.size() < REMEDIES && one.clears().containsAll(errors()) && known.add(one.remedy().edits())) {

@@ -56,6 +56,27 @@ final class RoundValues {
         return result;
     }
 
+    /** All values that can be written with the decimals of a setting, counted. */
+    static final class Finest {
+        private final Unit unit;
+        private final boolean point;
+        private final double step;
+
+        Finest(Quantity current) {
+            this.unit = current.shown().unit();
+            this.point = current.measure().point();
+            this.step = StrictMath.pow(10, -current.shown().decimals());
+        }
+
+        long count(double value) {
+            return StrictMath.round(unit.fromCoherent(value, point) / step);
+        }
+
+        double value(long count) {
+            return unit.toCoherent(count * step, point);
+        }
+    }
+
     /** 1, 2 or 5 times a power of ten, at least what the written decimals show. */
     private double roundStep(double about) {
         double finest = StrictMath.pow(10, -current.shown().decimals());
