@@ -122,13 +122,27 @@ final class Attempts {
 
     /** What still stands against a change: the finding itself, other errors on the same value, and new errors. */
     private List<Finding> left(Finding finding, Walk after) {
-        return after.findings.stream().filter(one -> one.sameAs(finding) || one.severity() == Severity.ERROR
-                && (one.primary().equals(finding.primary()) || before.findings.stream().noneMatch(one::sameAs))).toList();
+        List<Finding> known = all(before);
+        return all(after).stream().filter(one -> one.sameAs(finding) || one.severity() == Severity.ERROR
+                && (one.primary().equals(finding.primary()) || known.stream().noneMatch(one::sameAs))).toList();
     }
 
     private Set<Finding> cleared(Walk after) {
         Set<Finding> result = new LinkedHashSet<>();
-        before.findings.stream().filter(f -> after.findings.stream().noneMatch(f::sameAs)).forEach(result::add);
+        List<Finding> left = all(after);
+        all(before).stream().filter(f -> left.stream().noneMatch(f::sameAs)).forEach(result::add);
+        return result;
+    }
+
+    /** How many findings that seemed to follow from others are still there. */
+    private long suspects(Walk after) {
+        List<Finding> left = all(after);
+        return before.suspects.stream().filter(f -> left.stream().anyMatch(f::sameAs)).count();
+    }
+
+    private static List<Finding> all(Walk walk) {
+        List<Finding> result = new ArrayList<>(walk.findings);
+        result.addAll(walk.suspects);
         return result;
     }
 
@@ -141,7 +155,7 @@ final class Attempts {
                 OneSetting one = new OneSetting(finding, base, search.slot(), place, type, current.quantity());
                 RoundValues values = new RoundValues(current.quantity(), type.within());
                 values.coarse().forEach(one::tryAt);
-                if (one.best == null && !Double.isNaN(one.nearestMiddle)) {
+                if ((one.best == null || one.bestSuspects > 0) && !Double.isNaN(one.nearestMiddle)) {
                     values.around(one.nearestMiddle).forEach(one::tryAt);
                 }
                 if (one.best != null) {
@@ -163,6 +177,7 @@ final class Attempts {
         private final Value asked;
         private String best;
         private double bestMiddle;
+        private long bestSuspects = Long.MAX_VALUE;
         private Walk bestWalk;
         private double bestDistance = Double.POSITIVE_INFINITY;
         private double nearestMiddle = Double.NaN;
@@ -188,14 +203,16 @@ final class Attempts {
             }
             Walk after = walked(base.and(place[0], place[1], value));
             double distance = distance(after.last()[slot], middle);
-            if (!left(finding, after).isEmpty()) {
-                if (distance < nearest) {
-                    nearest = distance;
-                    nearestMiddle = middle;
-                }
-            } else if (distance < bestDistance) {
+            if (distance < nearest) {
+                nearest = distance;
+                nearestMiddle = middle;
+            }
+            long suspects = suspects(after);
+            if (left(finding, after).isEmpty()
+                    && (suspects < bestSuspects || suspects == bestSuspects && distance < bestDistance)) {
                 best = text;
                 bestMiddle = middle;
+                bestSuspects = suspects;
                 bestWalk = after;
                 bestDistance = distance;
             }
@@ -237,7 +254,8 @@ final class Attempts {
                 long middle = (holds + fails) / 2;
                 String text = Amendments.moved(current, finest.value(middle));
                 Value value = text == null ? null : read(text, type);
-                if (value != null && left(finding, walked(base.and(place[0], place[1], value))).isEmpty()) {
+                Walk after = value == null ? null : walked(base.and(place[0], place[1], value));
+                if (after != null && left(finding, after).isEmpty() && suspects(after) <= bestSuspects) {
                     holds = middle;
                 } else {
                     fails = middle;

@@ -92,8 +92,7 @@ final class Characteristics {
         Outcome.Made made = made(asked, found);
         outcomes.add(new Outcome(path, property.path(), asked, found, made,
                 change < 0 ? 0 : walk.steps.get(change).number(), measuredAt));
-        if (Walk.isReported(asked) || Walk.isReported(found)
-                || walk.found[property.slot()] && made == Outcome.Made.MISSED) {
+        if (Walk.isReported(asked) || Walk.isReported(found)) {
             return;
         }
         Span place = walk.product.places().containsKey(path) ? walk.product.places().get(path).value() : walk.product.span();
@@ -136,7 +135,7 @@ final class Characteristics {
         walk.leftBy(property.slot(), place).ifPresent(others::add);
         String text = "leaves " + name(path) + " " + aim(found) + (hasScatter(found) ? " (aim), " + reach(found)
                 + " with scatter" : "") + "; asked for " + Shows.show(asked);
-        walk.findings.add(new Finding("characteristic-missed", Severity.ERROR, place,
+        walk.into(property.slot()).add(new Finding("characteristic-missed", Severity.ERROR, place,
                 others.isEmpty() ? text : ASKED + text, others, List.of(), List.of(),
                 List.of(new Finding.Attempt.Search(Candidates.settings(walk, property.slot()), property.slot()))));
     }

@@ -46,8 +46,16 @@ final class ProductCheck {
         Attempts attempts = new Attempts(walk);
         Map<Span, Group> byPlace = new LinkedHashMap<>();
         Map<Finding, Group> byFinding = new IdentityHashMap<>();
-        for (Finding finding : walk.findings) {
-            List<Attempts.Held> held = attempts.of(finding);
+        Map<Finding, List<Attempts.Held>> remedies = new LinkedHashMap<>();
+        walk.findings.forEach(f -> remedies.put(f, attempts.of(f)));
+        for (Finding suspect : walk.suspects) {
+            if (standsAlone(suspect, remedies)) {
+                remedies.put(suspect, attempts.of(suspect));
+            }
+        }
+        for (Map.Entry<Finding, List<Attempts.Held>> entry : remedies.entrySet()) {
+            Finding finding = entry.getKey();
+            List<Attempts.Held> held = entry.getValue();
             Finding placed = placed(finding, held);
             Group group = byPlace.computeIfAbsent(placed.primary(), place -> new Group());
             group.findings.put(finding, placed);
@@ -63,7 +71,7 @@ final class ProductCheck {
                 group.held.stream().filter(h -> h.clears().containsAll(group.errors())).forEach(h -> clears.addAll(h.clears()));
                 for (Finding cleared : clears) {
                     Group other = byFinding.get(cleared);
-                    if (other != group && clears.containsAll(other.findings.keySet())) {
+                    if (other != null && other != group && clears.containsAll(other.findings.keySet())) {
                         group.take(other, byFinding);
                         groups.remove(other);
                     }
@@ -71,6 +79,12 @@ final class ProductCheck {
             }
         }
         return groups;
+    }
+
+    /** Whether a finding on a value that was wrong already stays when each error before it is mended. */
+    private static boolean standsAlone(Finding suspect, Map<Finding, List<Attempts.Held>> remedies) {
+        return remedies.entrySet().stream().filter(e -> e.getKey().severity() == Severity.ERROR).allMatch(e ->
+                !e.getValue().isEmpty() && e.getValue().stream().noneMatch(held -> held.clears().contains(suspect)));
     }
 
     /** A characteristic that is missed is marked at the setting that can bring it right. */

@@ -66,10 +66,9 @@ final class RuleCheck {
             case FAILS -> {
                 walk.judgements.add(new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.FAILS,
                         verdict.detail()));
-                if (form.reads().properties.stream().noneMatch(slot -> walk.found[slot])) {
-                    walk.findings.add(finding(rule, form, frame, index, verdict));
-                    return true;
-                }
+                boolean follows = form.reads().properties.stream().anyMatch(slot -> walk.found[slot]);
+                (follows ? walk.suspects : walk.findings).add(finding(rule, form, frame, index, verdict));
+                return !follows;
             }
         }
         return false;

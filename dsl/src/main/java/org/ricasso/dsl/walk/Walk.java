@@ -31,6 +31,8 @@ final class Walk {
     /** All steps: those of the parts' own routes first, then those of the route itself. */
     final List<RouteStep> steps;
     final List<Finding> findings = new ArrayList<>();
+    /** Findings on values that an earlier finding made wrong: they follow from it, unless mending it leaves them. */
+    final List<Finding> suspects = new ArrayList<>();
     final List<Judgement> judgements = new ArrayList<>();
     /** The state before and after each step, by the step's index. */
     final Value[][] before;
@@ -207,6 +209,11 @@ final class Walk {
         findings.addAll(fresh);
     }
 
+    /** Where a finding on a property goes: to the suspects where the property is wrong already. */
+    List<Finding> into(int slot) {
+        return found[slot] ? suspects : findings;
+    }
+
     /** What a step left from a setting that is wrong is wrong for the same reason. */
     private void spread(List<Finding> fresh) {
         for (Finding finding : fresh) {
@@ -264,9 +271,7 @@ final class Walk {
                 if (found instanceof Value.Clock && met == Truth.UNKNOWN) {
                     since = lastChange[slot] < 0 ? 0 : steps.get(lastChange[slot]).number();
                 } else if (met != Truth.ALL) {
-                    if (!this.found[slot]) {
-                        unmet(index, need, found, asked, met);
-                    }
+                    unmet(index, need, found, asked, met);
                     frame.before[slot] = asIfMet(need.property(), found, asked);
                 }
             }
@@ -294,7 +299,7 @@ final class Walk {
                 others.add(new Mark(step.places()[setting], "asked for here"));
             }
         }
-        findings.add(new Finding("need-unmet", Severity.ERROR, step.span(), text, others, List.of(need.complaint()),
+        into(property.slot()).add(new Finding("need-unmet", Severity.ERROR, step.span(), text, others, List.of(need.complaint()),
                 List.of(), List.of()));
     }
 
@@ -341,8 +346,8 @@ final class Walk {
                 List<Frame.Refusal> refusals = new ArrayList<>(fromLets);
                 refusals.addAll(frame.refusals);
                 boolean follows = leave.reads().properties.stream().anyMatch(slot -> foundBefore[slot]);
-                if (!frame.reported && !reportedLets && !follows) {
-                    refused(index, leave, unknown, refusals);
+                if (!frame.reported && !reportedLets) {
+                    refused(index, leave, unknown, refusals, follows ? suspects : findings);
                 }
                 value = new Value.Unknown(unknown.reason(), true);
             }
@@ -358,7 +363,8 @@ final class Walk {
     }
 
     /** A table or calculation gave no answer: said once, where the value stands that it was asked for. */
-    private void refused(int index, Operation.Leave leave, Value.Unknown unknown, List<Frame.Refusal> refusals) {
+    private void refused(int index, Operation.Leave leave, Value.Unknown unknown, List<Frame.Refusal> refusals,
+            List<Finding> into) {
         RouteStep step = steps.get(index);
         Frame.Refusal refusal = refusals.stream().filter(r -> r.reason().equals(unknown.reason())).findFirst()
                 .orElse(new Frame.Refusal(unknown.reason(), leave.reads(), ""));
@@ -369,7 +375,7 @@ final class Walk {
             others.add(new Mark(step.span(), "needed here"));
         }
         List<int[]> search = Candidates.settings(this, index, leave);
-        findings.add(new Finding("cannot-be-told", Severity.ERROR, primary, leave.property().name()
+        into.add(new Finding("cannot-be-told", Severity.ERROR, primary, leave.property().name()
                 + " cannot be told: " + refusal.reason(), others, List.of(),
                 refusal.source().isEmpty() ? List.of() : List.of(refusal.source()),
                 List.of(new Finding.Attempt.Search(search, leave.property().slot()))));
@@ -416,14 +422,14 @@ final class Walk {
     private void measured(int index, Value[] after) {
         for (RouteStep.Measure measure : steps.get(index).measures()) {
             Value found = after[measure.property().slot()];
-            if (this.found[measure.property().slot()] || measure.limit() == null || isReported(measure.limit()) || isReported(found)
+            if (measure.limit() == null || isReported(measure.limit()) || isReported(found)
                     || found instanceof Value.Unknown) {
                 continue;
             }
             if (Comparisons.meets(found, measure.limit(), false) == Truth.NONE) {
                 List<Mark> others = new ArrayList<>();
                 leftBy(measure.property().slot(), steps.get(index).span()).ifPresent(others::add);
-                findings.add(new Finding("limit-out-of-reach", Severity.ERROR, measure.span(),
+                into(measure.property().slot()).add(new Finding("limit-out-of-reach", Severity.ERROR, measure.span(),
                         measure.property().name() + " is " + Shows.show(found) + " here, the limit is "
                                 + Conditions.text(measure.limit()), others, List.of(), List.of(), List.of()));
             }
