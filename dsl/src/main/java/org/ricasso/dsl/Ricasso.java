@@ -59,9 +59,14 @@ public final class Ricasso {
 
     /** The works' own texts with those shipped in {@code shared} before them. */
     public static Texts withShipped(Texts own) {
+        return withShipped(own, Shipped.class.getClassLoader());
+    }
+
+    /** The works' own texts with those that a class loader finds before them: ours, then those of other libraries. */
+    public static Texts withShipped(Texts own, ClassLoader loader) {
         List<SourceFile> files = new ArrayList<>();
         Map<String, SourceFile> data = new LinkedHashMap<>(own.data());
-        Shipped.texts().forEach((name, text) -> {
+        Shipped.texts(loader).forEach((name, text) -> {
             SourceFile file = new SourceFile(name, text, true);
             if (name.endsWith(".csv")) {
                 data.put(name, file);

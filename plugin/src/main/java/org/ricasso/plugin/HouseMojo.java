@@ -63,6 +63,6 @@ abstract class HouseMojo extends AbstractMojo {
 
     /** Loads the house; calculations come from the plugin and from its dependencies in the project's pom. */
     final Ricasso load(Texts texts, Set<String> only) {
-        return Ricasso.check(Ricasso.withShipped(texts), Ricasso.calculations(getClass().getClassLoader()), only);
+        return Ricasso.check(Ricasso.withShipped(texts, getClass().getClassLoader()), Ricasso.calculations(getClass().getClassLoader()), only);
     }
 }

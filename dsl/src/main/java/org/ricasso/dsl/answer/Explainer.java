@@ -79,15 +79,22 @@ public final class Explainer {
         return Nearest.to(name, all);
     }
 
-    private static void head(List<String> lines, String what, String name, String title, Span span) {
+    private void head(List<String> lines, String what, String name, String title, Span span) {
         if (!lines.isEmpty()) {
             lines.add("");
         }
         lines.add(what + " " + name + (title == null || title.equals(name) ? "" : " \"" + title + "\""));
         if (span != null) {
-            lines.add("  from      " + span.file().name() + ":" + span.line()
-                    + (span.file().shipped() ? " (shipped)" : " (the works' own)"));
+            Span replaced = vocabulary.replaced(what, name);
+            lines.add("  from      " + span.file().name() + ":" + span.line() + " (" + origin(span)
+                    + (replaced == null ? "" : ", replaces " + replaced.file().name() + ":" + replaced.line()) + ")");
         }
+    }
+
+    private static String origin(Span span) {
+        String name = span.file().name();
+        return !span.file().shipped() ? "the works' own" : name.startsWith("ricasso/") ? "shipped"
+                : "from " + name.substring(0, Math.max(0, name.indexOf('/')));
     }
 
     private static void entry(List<String> lines, String name, String text) {
@@ -197,7 +204,7 @@ public final class Explainer {
                 .collect(Collectors.joining(", ")));
     }
 
-    private static void table(Table table, List<String> lines) {
+    private void table(Table table, List<String> lines) {
         head(lines, "table", table.name(), table.title(), table.span());
         for (int i = 0; i < table.columns().size(); i++) {
             Table.Column column = table.columns().get(i);
@@ -247,7 +254,7 @@ public final class Explainer {
         entry(lines, "source", calculation.source());
     }
 
-    private static void thing(Thing thing, List<String> lines) {
+    private void thing(Thing thing, List<String> lines) {
         head(lines, thing.kind(), thing.name(), thing.title(), thing.span());
         entries(thing.entries(), "", lines);
     }

@@ -38,8 +38,14 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
      *
      * @param place file and line
      * @param source the row's source, or empty
+     * @param first whether a works put it before the table's own rows
      */
-    public record Row(Value[] cells, String place, String source) {}
+    public record Row(Value[] cells, String place, String source, boolean first) {
+        /** This row, asked before those that are not. */
+        public Row asked() {
+            return new Row(cells, place, source, true);
+        }
+    }
 
     /** A look-up's answer: the found entries and the rows used, or a refusal of the key with this index. */
     record Answer(Value.Entries found, Set<Row> used, String refusal, int refusedKey) {
@@ -122,10 +128,13 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
             }
             fitting = mostSpecific(next, column);
         }
+        // rows of the works' own that fit take the place of all others: a curve is measured whole or not at all
+        List<Row> own = fitting.stream().filter(Row::first).toList();
+        List<Row> asking = own.isEmpty() ? fitting : own;
         if (between.isEmpty()) {
-            return join(fitting, arithmetic);
+            return join(asking, arithmetic);
         }
-        return new Interpolation(this, between, arithmetic).over(fitting, bands, keys);
+        return new Interpolation(this, between, arithmetic).over(asking, bands, keys);
     }
 
     private Answer join(List<Row> fitting, Arithmetic arithmetic) {

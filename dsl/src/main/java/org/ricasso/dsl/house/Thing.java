@@ -17,14 +17,21 @@ public final class Thing {
     private final String name;
     private final String title;
     private final Span span;
+    private final Span replaced;
     private Map<String, Value> entries = Map.of();
     private Map<String, Place> places = Map.of();
 
     public Thing(String kind, String name, String title, Span span) {
+        this(kind, name, title, span, null);
+    }
+
+    /** @param replaced where the declaration stands that this one replaces, or null */
+    public Thing(String kind, String name, String title, Span span, Span replaced) {
         this.kind = kind;
         this.name = name;
         this.title = title;
         this.span = span;
+        this.replaced = replaced;
     }
 
     /** A thing of which nothing can be said, since the name that was written is a fault reported elsewhere. */
@@ -44,7 +51,7 @@ public final class Thing {
 
     /** A copy in which one entry, given by its dotted path, has another value. */
     public Thing with(String path, Value value) {
-        Thing copy = new Thing(kind, name, title, span);
+        Thing copy = new Thing(kind, name, title, span, replaced);
         copy.fill(replaced(entries, path, value), places);
         return copy;
     }
@@ -80,7 +87,12 @@ public final class Thing {
         return span;
     }
 
-    /** Whether it came with the tool. */
+    /** Where the declaration stands that this one replaces, or null. */
+    public Span replaced() {
+        return replaced;
+    }
+
+    /** Whether it came with the tool or a library. */
     public boolean shipped() {
         return span.file().shipped();
     }

@@ -48,7 +48,7 @@ final class TableReader {
                 case "source" -> source = UnitReader.text(entry.value());
                 case "expect" -> { }
                 default -> findings.unknownName(entry.name().span(), "entry of a table", entry.name().text(),
-                        List.of("from", "source", "expect"));
+                        List.of("before", "from", "source", "expect"));
             }
         }
         if (declaration.rows() != null) {
@@ -62,6 +62,47 @@ final class TableReader {
         String title = declaration.head().title() == null ? name : declaration.head().title().written();
         vocabulary.tables.put(name, new Table(name, title, columns, rows, source, declaration.head().name().span()));
         vocabulary.tableTexts.put(name, declaration);
+    }
+
+    /** Whether a table only adds rows before those of another. */
+    static boolean isBefore(Declaration.TableDeclaration declaration) {
+        return declaration.entries().stream().anyMatch(e -> e.name().text().equals("before"));
+    }
+
+    /** Reads rows of the works' own that are asked before those of another table; they have its columns. */
+    void readBefore(Declaration.TableDeclaration declaration) {
+        List<Table.Row> rows = new ArrayList<>();
+        Table target = null;
+        for (Declaration.ValueEntry entry : declaration.entries()) {
+            if (entry.name().text().equals("before")) {
+                String name = UnitReader.text(entry.value());
+                target = vocabulary.tables.get(name);
+                if (target == null) {
+                    findings.unknownName(entry.value().span(), "table", name, vocabulary.tables.keySet());
+                    return;
+                }
+            }
+        }
+        if (!declaration.columns().isEmpty()) {
+            findings.error("columns-of-another", declaration.columns().get(0).span(),
+                    "rows before another table have its columns: leave columns out");
+        }
+        for (Declaration.ValueEntry entry : declaration.entries()) {
+            switch (entry.name().text()) {
+                case "from" -> csv(entry, target.columns(), rows);
+                case "before", "source", "expect" -> { }
+                default -> findings.unknownName(entry.name().span(), "entry of a table", entry.name().text(),
+                        List.of("before", "from", "source", "expect"));
+            }
+        }
+        if (declaration.rows() != null) {
+            grid(declaration.rows(), target.columns(), rows);
+        }
+        twins(declaration, target.columns(), rows);
+        List<Table.Row> all = new ArrayList<>(rows.stream().map(Table.Row::asked).toList());
+        all.addAll(target.rows());
+        vocabulary.tables.put(target.name(), new Table(target.name(), target.title(), target.columns(), all,
+                target.source(), target.span()));
     }
 
     private List<Table.Column> columns(Declaration.TableDeclaration declaration) {
@@ -240,7 +281,7 @@ final class TableReader {
         }
         String file = span.file().name();
         String place = file.substring(file.lastIndexOf('/') + 1) + " line " + span.line();
-        rows.add(new Table.Row(cells, place, source));
+        rows.add(new Table.Row(cells, place, source, false));
     }
 
     /** Checks what the tables' texts expect of them; when all tables are there. */

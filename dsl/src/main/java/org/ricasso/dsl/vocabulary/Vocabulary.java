@@ -19,6 +19,7 @@ import org.ricasso.dsl.evaluate.Table;
 import org.ricasso.dsl.evaluate.Type;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.Thing;
+import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Declaration;
 import org.ricasso.shared.calculation.Calculation;
 import org.ricasso.shared.quantity.Measure;
@@ -49,12 +50,22 @@ public final class Vocabulary implements Lexicon {
     private final Map<String, Property> byPath = new HashMap<>();
     final Map<String, String> parts = new LinkedHashMap<>();
     final Map<String, Type> settings = new TreeMap<>();
+    private final Map<String, Span> replaced = new HashMap<>();
     String productKind;
 
     Vocabulary() {}
 
     void name(Measure measure, String name) {
         dimensionNames.putIfAbsent(measure, name);
+    }
+
+    void replaces(String what, String name, Span earlier) {
+        replaced.put(what + " " + name, earlier);
+    }
+
+    /** Where the declaration stands that a works replaced by its own, or null; {@code what} is its kind of declaration. */
+    public Span replaced(String what, String name) {
+        return replaced.get(what + " " + name);
     }
 
     void add(Property property) {

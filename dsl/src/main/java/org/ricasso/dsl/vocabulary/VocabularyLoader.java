@@ -36,6 +36,7 @@ public final class VocabularyLoader {
     private final Findings findings;
     private final List<Declaration.ThingDeclaration> things = new ArrayList<>();
     private final List<Family> families = new ArrayList<>();
+    private final Set<String> finals = new TreeSet<>();
     private Map<String, Declaration.RouteDeclaration> routes = Map.of();
 
     private VocabularyLoader(Findings findings) {
@@ -46,7 +47,7 @@ public final class VocabularyLoader {
      * A vocabulary and what is left for the house.
      *
      * @param vocabulary the vocabulary
-     * @param things the declarations of things, each name once, in the order of the texts; a family's rows too
+     * @param things the declarations of things, each name once, by kind and name; a family's rows too
      * @param families the families
      * @param routes the routes that others take over, by name
      */
@@ -90,7 +91,9 @@ public final class VocabularyLoader {
 
         Map<String, Declaration.TableDeclaration> tables = named(of(all, Declaration.TableDeclaration.class), "table");
         TableReader tableReader = new TableReader(vocabulary, findings, data);
-        tables.values().forEach(tableReader::read);
+        // a table before another adds its rows to it, so the other comes first
+        tables.values().stream().filter(t -> !TableReader.isBefore(t)).forEach(tableReader::read);
+        tables.values().stream().filter(TableReader::isBefore).forEach(tableReader::readBefore);
         tables.values().forEach(tableReader::expectations);
 
         OperationReader operations = new OperationReader(vocabulary, findings);
@@ -109,17 +112,46 @@ public final class VocabularyLoader {
         return all.stream().filter(type::isInstance).map(type::cast).toList();
     }
 
-    /** The declarations by name in the order of the names; a second one of a name is a finding. */
+    /** The declarations by name in the order of the names; a second one of a name is a finding unless it replaces it. */
     private <T extends Declaration> Map<String, T> named(List<T> declarations, String what) {
         Map<String, T> result = new TreeMap<>();
         for (T declaration : declarations) {
-            Name name = head(declaration).name();
-            T earlier = result.putIfAbsent(name.text(), declaration);
-            if (earlier != null) {
-                twice(what, name, head(earlier).name());
+            Head head = head(declaration);
+            if (head.replaces() == null) {
+                T earlier = result.putIfAbsent(head.name().text(), declaration);
+                if (earlier != null) {
+                    twice(what, head.name(), head(earlier).name());
+                }
+            }
+        }
+        Set<String> done = new TreeSet<>();
+        for (T declaration : declarations) {
+            Head head = head(declaration);
+            if (head.replaces() != null && mayReplace(what, head, result.keySet(), done)) {
+                T earlier = result.put(head.name().text(), declaration);
+                vocabulary.replaces(what, head.name().text(), head(earlier).name().span());
             }
         }
         return result;
+    }
+
+    /** A whole declaration takes the place of one of the same name that is there, once. */
+    private boolean mayReplace(String what, Head head, Set<String> known, Set<String> done) {
+        String name = head.replaces().text();
+        if (!known.contains(name)) {
+            findings.unknownName(head.replaces().span(), what, name, known);
+            return false;
+        }
+        if (!head.name().text().equals(name)) {
+            findings.add(Diagnostic.error("replaces-other-name", new Mark(head.replaces().span(), what + " " + name
+                    + " is replaced under its own name: write " + what + " " + name + " replaces " + name)));
+            return false;
+        }
+        if (!done.add(name)) {
+            findings.error("declared-twice", head.name().span(), what + " " + name + " is replaced twice");
+            return false;
+        }
+        return true;
     }
 
     private void twice(String what, Name name, Name earlier) {
@@ -136,6 +168,7 @@ public final class VocabularyLoader {
                 Family family = Family.read(declaration, vocabulary.productKind, findings);
                 if (family != null) {
                     families.add(family);
+                    family.rows().forEach(row -> finals.add(row.product().head().name().text()));
                     family.rows().forEach(row -> result.add(row.product()));
                 }
             }
@@ -146,6 +179,9 @@ public final class VocabularyLoader {
     private static Head head(Declaration declaration) {
         if (declaration instanceof Declaration.RouteDeclaration route) {
             return route.head();
+        }
+        if (declaration instanceof Declaration.ThingDeclaration thing) {
+            return thing.head();
         }
         if (declaration instanceof Declaration.KindDeclaration kind) {
             return kind.head();
@@ -160,7 +196,7 @@ public final class VocabularyLoader {
     }
 
     private void things(List<Declaration.ThingDeclaration> declarations) {
-        Map<String, Map<String, Declaration.ThingDeclaration>> seen = new TreeMap<>();
+        Map<String, List<Declaration.ThingDeclaration>> byKind = new TreeMap<>();
         for (Declaration.ThingDeclaration declaration : declarations) {
             String kind = declaration.kind().text();
             if (BUILT_IN.contains(kind)) {
@@ -168,23 +204,28 @@ public final class VocabularyLoader {
             }
             if (!vocabulary.kinds.containsKey(kind)) {
                 Set<String> known = new TreeSet<>(vocabulary.kinds.keySet());
-                known.addAll(Set.of("kind", "workpiece", "operation", "table", "rule"));
+                known.addAll(Set.of("kind", "workpiece", "operation", "table", "rule", "route", "family", "words"));
                 findings.unknownName(declaration.kind().span(), "kind", kind, known);
                 findings.drop(declaration.head().name().text());
                 continue;
             }
-            Head head = declaration.head();
-            Declaration.ThingDeclaration earlier = seen.computeIfAbsent(kind, k -> new TreeMap<>())
-                    .putIfAbsent(head.name().text(), declaration);
-            if (earlier != null) {
-                twice(kind, head.name(), earlier.head().name());
-                continue;
-            }
-            things.add(declaration);
-            String title = head.title() == null ? head.name().text() : head.title().written();
-            vocabulary.things.computeIfAbsent(kind, k -> new TreeMap<>()).put(head.name().text(),
-                    new Thing(kind, head.name().text(), title, head.name().span()));
+            byKind.computeIfAbsent(kind, k -> new ArrayList<>()).add(declaration);
         }
+        for (Declaration.ThingDeclaration declaration : byKind.getOrDefault(
+                vocabulary.productKind == null ? "" : vocabulary.productKind, List.of())) {
+            Name like = declaration.head().like();
+            if (like != null && finals.contains(like.text())) {
+                findings.add(Diagnostic.error("family-row-final", new Mark(like.span(), like
+                        + " is a row of a family and cannot be taken over")));
+            }
+        }
+        byKind.forEach((kind, all) -> named(all, kind).forEach((name, declaration) -> {
+            things.add(declaration);
+            Head head = declaration.head();
+            String title = head.title() == null ? name : head.title().written();
+            vocabulary.things.computeIfAbsent(kind, k -> new TreeMap<>()).put(name,
+                    new Thing(kind, name, title, head.name().span(), vocabulary.replaced(kind, name)));
+        }));
     }
 
     private void axisLengths() {

@@ -68,6 +68,7 @@ final class Characteristics {
     List<Outcome> judge() {
         specified(vocabulary, walk.product).forEach(this::judge);
         undeclared();
+        walk.markTakenOver();
         return outcomes;
     }
 

@@ -36,6 +36,12 @@ record Finding(String name, Severity severity, Span primary, String text, List<M
         return new Finding(name, severity, span, text, marks, because, sources, attempts);
     }
 
+    Finding and(Mark mark) {
+        List<Mark> marks = new java.util.ArrayList<>(others);
+        marks.add(mark);
+        return new Finding(name, severity, primary, text, marks, because, sources, attempts);
+    }
+
     /** Whether two findings say the same of the same place, so that one walk's can be found in another's. */
     boolean sameAs(Finding other) {
         return name.equals(other.name) && primary.equals(other.primary);

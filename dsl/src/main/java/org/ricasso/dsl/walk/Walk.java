@@ -2,6 +2,7 @@ package org.ricasso.dsl.walk;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.ricasso.dsl.diagnostics.Mark;
@@ -434,6 +435,32 @@ final class Walk {
                                 + Conditions.text(measure.limit()), others, List.of(), List.of(), List.of()));
             }
         }
+    }
+
+    /** Marks in every finding on a value that is taken over where it is taken over, too. */
+    void markTakenOver() {
+        Map<Span, Span> taken = new HashMap<>();
+        product.places().values().forEach(place -> {
+            if (place.inheritedAt() != null) {
+                taken.put(place.value(), place.inheritedAt());
+            }
+        });
+        for (RouteStep step : steps) {
+            if (step.takenAt() == null) {
+                continue;
+            }
+            taken.put(step.span(), step.takenAt());
+            for (Span place : step.places()) {
+                if (place != null && step.takenAt(place) != null) {
+                    taken.put(place, step.takenAt());
+                }
+            }
+            step.measures().forEach(m -> taken.put(m.span(), step.takenAt()));
+        }
+        findings.replaceAll(finding -> {
+            Span at = taken.get(finding.primary());
+            return at == null ? finding : finding.and(new Mark(at, "taken over by " + product.name() + " here"));
+        });
     }
 
     static boolean isReported(Value value) {
