@@ -51,7 +51,7 @@ class ShippedTest {
         write("ricasso/index.txt", "vocabulary/ovens.ricasso\n");
         write("ricasso/vocabulary/ovens.ricasso", "// ofen für 180 °C\n");
         try (URLClassLoader loader = loader(Shipped.class.getClassLoader())) {
-            assertThat(Shipped.texts(loader)).containsEntry("ricasso/vocabulary/ovens.ricasso", "// ofen für 180 °C\n")
+            assertThat(Shipped.texts(loader)).containsEntry("library/ricasso/vocabulary/ovens.ricasso", "// ofen für 180 °C\n")
                     .containsAllEntriesOf(Shipped.texts());
         }
     }
