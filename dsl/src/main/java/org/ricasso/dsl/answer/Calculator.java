@@ -14,6 +14,7 @@ import org.ricasso.dsl.evaluate.Frame;
 import org.ricasso.dsl.evaluate.Scope;
 import org.ricasso.dsl.evaluate.Shows;
 import org.ricasso.dsl.evaluate.Trace;
+import org.ricasso.dsl.evaluate.Truth;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.House;
 import org.ricasso.dsl.house.Thing;
@@ -86,6 +87,10 @@ public final class Calculator {
             frame.after = walked.last();
         }
         Value value = checked.node().eval(frame);
+        if (value instanceof Value.Logic logic && logic.truth() == Truth.UNKNOWN) {
+            value = frame.absent != null ? new Value.Absent(frame.absent) : new Value.Unknown(frame.refusals.isEmpty()
+                    ? "nothing says" : frame.refusals.get(0).reason(), false);
+        }
         if (value instanceof Value.Unknown || value instanceof Value.Absent) {
             return Answer.none(List.of(refused(whole, value, frame)));
         }
