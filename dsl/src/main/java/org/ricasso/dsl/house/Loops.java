@@ -59,6 +59,11 @@ final class Loops {
         ResolvedRoute route = texts.named(part.like());
         List<RouteStep> own = reader.read(route.steps(), null);
         for (RouteStep step : own) {
+            steps.stream().filter(s -> s.number() == step.number()).findFirst().ifPresent(s -> findings.add(
+                    Diagnostic.error("step-number-twice", new Mark(step.syntax().number().span(), "step " + step.number()
+                            + " stands in the route of the " + vocabulary.productKind() + ", too"))
+                            .and(new Mark(s.syntax().number().span(), "here")).and(new Mark(part.span(), "taken for the "
+                                    + name))));
             if (step.operation() != null && step.operation().works() != null && !step.operation().works().equals(name)) {
                 findings.add(Diagnostic.error("part-not-worked", new Mark(step.span(), step.operation().name()
                         + " works the " + step.operation().works() + ", this is the route of the " + name))

@@ -28,6 +28,8 @@ final class StepPages {
                 result.add(step(i, specified));
             }
         }
+        // a part's own steps stand where their numbers say, before the step that joins it
+        result.sort(java.util.Comparator.comparingInt(CheckedStep::number));
         return result;
     }
 
