@@ -13,6 +13,8 @@ import org.apache.maven.plugins.annotations.Parameter;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.vocabulary.Rule;
+import org.ricasso.plugin.report.CaseReport;
+import org.ricasso.plugin.report.HouseReport;
 import org.ricasso.plugin.report.ReportFile;
 import org.ricasso.plugin.report.ReportRule;
 import org.ricasso.plugin.report.SarifReport;
@@ -20,6 +22,7 @@ import org.ricasso.plugin.report.SourceRoot;
 
 /** A goal that checks the house first and goes on only if it holds. */
 abstract class CheckingMojo extends HouseMojo {
+    private static final String REPORT = "report.sarif";
     private static final String CHECKED = CheckedSources.class.getName();
 
     /**
@@ -130,6 +133,9 @@ abstract class CheckingMojo extends HouseMojo {
         context.put(CHECKED, new CheckedSources(reading.texts(), only, ricasso));
         List<Diagnostic> found = ricasso.checked().diagnostics();
         report(found, name -> rule(ricasso, name));
+        write("report.xml", () -> new CaseReport().of(ricasso.checked()));
+        write("house.schema.json", HouseReport::schema);
+        write("house.json", () -> new HouseReport(ricasso).bytes());
         print(found);
         getLog().info(Counts.number(ricasso.checked().products().size(), "product") + " checked, "
                 + Counts.number(reading.count(), "text") + " read: " + Counts.of(found).words() + ".");
@@ -148,15 +154,25 @@ abstract class CheckingMojo extends HouseMojo {
     private void report(List<Diagnostic> found, java.util.function.Function<String, ReportRule> rules)
             throws MojoExecutionException {
         Path root = sourceRoot == null ? SourceRoot.of(module()) : sourceRoot.toPath();
+        write(REPORT, () -> new SarifReport(root, module(), version, rules).of(found));
+    }
+
+    /** A report's content. */
+    private interface Content {
+        byte[] bytes() throws IOException;
+    }
+
+    private void write(String name, Content content) throws MojoExecutionException {
+        Path file = reportDirectory.toPath().resolve(name);
         try {
-            ReportFile.write(reportFile(), new SarifReport(root, module(), version, rules).of(found));
+            ReportFile.write(file, content.bytes());
         } catch (IOException e) {
-            throw new MojoExecutionException("The report " + shown(reportFile()) + " cannot be written: " + e, e);
+            throw new MojoExecutionException("The report " + shown(file) + " cannot be written: " + e, e);
         }
     }
 
     private Path reportFile() {
-        return reportDirectory.toPath().resolve("report.sarif");
+        return reportDirectory.toPath().resolve(REPORT);
     }
 
     private static ReportRule rule(Ricasso ricasso, String name) {

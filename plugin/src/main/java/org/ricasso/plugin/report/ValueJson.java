@@ -1,0 +1,141 @@
+package org.ricasso.plugin.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.Map;
+import org.ricasso.dsl.evaluate.Derivation;
+import org.ricasso.dsl.evaluate.Shows;
+import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.source.Span;
+import org.ricasso.shared.quantity.Interval;
+import org.ricasso.shared.quantity.Quantity;
+import org.ricasso.shared.quantity.QuantityFormat;
+
+/** Values, places and derivations as {@code house.json} writes them. An end that is open is left out. */
+final class ValueJson {
+    private final JsonGenerator json;
+
+    ValueJson(JsonGenerator json) {
+        this.json = json;
+    }
+
+    void value(Value value) throws IOException {
+        json.writeStartObject();
+        fields(value);
+        json.writeEndObject();
+    }
+
+    /** The members that say what a value is worth, for an object that says more of it. */
+    void fields(Value value) throws IOException {
+        if (value instanceof Value.Num num) {
+            number("number", num.quantity());
+        } else if (value instanceof Value.Along along) {
+            json.writeArrayFieldStart("along");
+            for (Value.Station station : along.stations()) {
+                json.writeStartObject();
+                json.writeStringField("at", station.label());
+                json.writeNumberField("position", station.position());
+                number("number", station.quantity());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+        } else if (value instanceof Value.Words words) {
+            json.writeArrayFieldStart("words");
+            for (String word : words.words()) {
+                json.writeString(word);
+            }
+            json.writeEndArray();
+        } else if (value instanceof Value.Ref ref) {
+            json.writeObjectFieldStart("thing");
+            json.writeStringField("kind", ref.thing().kind());
+            json.writeStringField("name", ref.thing().name());
+            json.writeEndObject();
+        } else if (value instanceof Value.Several several) {
+            json.writeArrayFieldStart("list");
+            for (Value one : several.values()) {
+                value(one);
+            }
+            json.writeEndArray();
+        } else if (value instanceof Value.Rate rate) {
+            json.writeObjectFieldStart("rate");
+            if (rate.amount() != null) {
+                number("amount", rate.amount());
+            }
+            json.writeStringField("each", rate.each());
+            json.writeEndObject();
+        } else if (value instanceof Value.Entries entries) {
+            json.writeObjectFieldStart("block");
+            for (Map.Entry<String, Value> entry : entries.entries().entrySet()) {
+                json.writeFieldName(entry.getKey());
+                value(entry.getValue());
+            }
+            json.writeEndObject();
+        } else if (value instanceof Value.Clock clock) {
+            json.writeNumberField("atLeastSeconds", clock.atLeast());
+        } else if (value instanceof Value.Unknown unknown) {
+            json.writeStringField("unknown", unknown.reason());
+        } else if (value instanceof Value.Absent) {
+            json.writeBooleanField("notStated", true);
+        } else {
+            json.writeStringField(value instanceof Value.Date ? "date" : "text", Shows.show(value));
+        }
+    }
+
+    void number(String name, Quantity quantity) throws IOException {
+        json.writeObjectFieldStart(name);
+        json.writeStringField("shown", QuantityFormat.show(quantity));
+        json.writeStringField("unit", quantity.shown().unit().sign());
+        json.writeStringField("coherentUnit", quantity.measure().dimension().toString());
+        json.writeBooleanField("point", quantity.measure().point());
+        band("aim", quantity.aim());
+        band("reach", quantity.reach());
+        if (quantity.hasNominal()) {
+            json.writeNumberField("nominal", quantity.nominal());
+        }
+        json.writeEndObject();
+    }
+
+    void band(String name, Interval band) throws IOException {
+        json.writeObjectFieldStart(name);
+        if (!Double.isInfinite(band.least())) {
+            json.writeNumberField("least", band.least());
+        }
+        if (!Double.isInfinite(band.most())) {
+            json.writeNumberField("most", band.most());
+        }
+        json.writeEndObject();
+    }
+
+    /** Where something is written: file, line and column from 1; and whether a library or the tool brought the text. */
+    void place(String name, Span span) throws IOException {
+        json.writeObjectFieldStart(name);
+        json.writeStringField("file", span.file().name());
+        json.writeNumberField("line", span.line());
+        json.writeNumberField("column", span.column());
+        json.writeBooleanField("shipped", span.file().shipped());
+        json.writeEndObject();
+    }
+
+    void derivation(String name, Derivation derivation) throws IOException {
+        json.writeFieldName(name);
+        derivation(derivation);
+    }
+
+    private void derivation(Derivation derivation) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("of", derivation.text());
+        json.writeFieldName("is");
+        value(derivation.value());
+        if (!derivation.source().isEmpty()) {
+            json.writeStringField("source", derivation.source());
+        }
+        if (!derivation.inputs().isEmpty()) {
+            json.writeArrayFieldStart("from");
+            for (Derivation input : derivation.inputs()) {
+                derivation(input);
+            }
+            json.writeEndArray();
+        }
+        json.writeEndObject();
+    }
+}
