@@ -1,6 +1,6 @@
 def log = new File(basedir, 'build.log').getText('UTF-8')
 ['ricasso:calculate', 'ricasso:check', 'ricasso:explain', 'ricasso:help', 'ricasso:render'].each { assert log.contains(it) }
-['expression', 'failOnWarning', 'maxProblems', 'name', 'outputDirectory', 'product', 'products', 'reportDirectory', 'skip',
+['attach', 'expression', 'failOnWarning', 'maxProblems', 'name', 'outputDirectory', 'product', 'products', 'reportDirectory', 'skip',
  'sourceDirectory', 'sourceRoot', 'title'].each { parameter ->
     def at = log.indexOf("    ${parameter}")
     assert at >= 0

@@ -21,6 +21,19 @@ sums.each {
 }
 assert new File(basedir, 'target').list().findAll { it.startsWith('instructions') } == ['instructions']
 
+// the same pages as an artifact, byte by byte, in order
+def zip = new java.util.zip.ZipFile(new File(basedir, 'target').listFiles().find { it.name.endsWith('-instructions.zip') })
+def entries = zip.entries().toList()
+assert entries*.name == entries*.name.sort(false)
+assert entries*.name as Set == files.collect { set.toPath().relativize(it.toPath()).toString().replace('\\', '/') } as Set
+entries.each { assert zip.getInputStream(it).bytes == new File(set, it.name).bytes }
+zip.close()
+
+def house = new JsonSlurper().parse(new File(basedir, 'target/ricasso/house.json'), 'UTF-8')
+assert house.form == 'ricasso-house' && house.products.size() == 2
+assert new File(basedir, 'target/ricasso/house.schema.json').isFile()
+assert new File(basedir, 'target/ricasso/report.xml').getText('UTF-8').count('<testcase ') == 3
+
 def run = new JsonSlurper().parse(new File(basedir, 'target/ricasso/report.sarif'), 'UTF-8').runs[0]
 assert run.results.every { it.level != 'error' }
 true

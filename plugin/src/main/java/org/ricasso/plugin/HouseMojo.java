@@ -33,6 +33,10 @@ abstract class HouseMojo extends AbstractMojo {
     }
 
     /** The module's directory; source files are named relative to it. */
+    final MavenProject project() {
+        return project;
+    }
+
     final Path module() {
         return project.getBasedir().toPath();
     }

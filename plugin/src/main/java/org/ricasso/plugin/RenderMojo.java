@@ -3,12 +3,16 @@ package org.ricasso.plugin;
 import java.io.File;
 import java.io.IOException;
 import java.util.SortedMap;
+import javax.inject.Inject;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugins.annotations.LifecyclePhase;
 import org.apache.maven.plugins.annotations.Mojo;
 import org.apache.maven.plugins.annotations.Parameter;
+import org.apache.maven.project.MavenProjectHelper;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.plugin.publish.PublishedSet;
+import org.ricasso.plugin.publish.ZippedSet;
+import org.ricasso.plugin.report.ReportFile;
 import org.ricasso.templates.page.PageException;
 import org.ricasso.templates.page.PageRenderer;
 
@@ -39,6 +43,25 @@ public final class RenderMojo extends CheckingMojo {
     @Parameter(property = "ricasso.title", defaultValue = "${project.name}")
     private String title;
 
+    /**
+     * Attaches the set to the project as a zip with the classifier {@code instructions}, so that it is installed and
+     * deployed with it.
+     *
+     * @since 0.1.0
+     */
+    @Parameter(property = "ricasso.attach", defaultValue = "true")
+    private boolean attach;
+
+    @Parameter(defaultValue = "${project.build.directory}/${project.build.finalName}-instructions.zip", readonly = true)
+    private File zip;
+
+    private final MavenProjectHelper projects;
+
+    @Inject
+    RenderMojo(MavenProjectHelper projects) {
+        this.projects = projects;
+    }
+
     @Override
     void prepare() throws MojoExecutionException {
         try {
@@ -60,6 +83,10 @@ public final class RenderMojo extends CheckingMojo {
             PublishedSet.Change change = set().replace(pages);
             getLog().info(Counts.number(pages.size(), "file") + " in " + shown(outputDirectory.toPath())
                     + (change == PublishedSet.Change.UNCHANGED ? ", unchanged" : "") + "; open index.html.");
+            if (attach) {
+                ReportFile.write(zip.toPath(), ZippedSet.of(pages));
+                projects.attachArtifact(project(), "zip", "instructions", zip);
+            }
         } catch (IOException e) {
             throw new MojoExecutionException("The pages cannot be published: " + e.getMessage(), e);
         }
