@@ -1,0 +1,41 @@
+package org.ricasso.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.ricasso.dsl.Ricasso;
+import org.ricasso.dsl.house.Texts;
+import org.ricasso.dsl.source.SourceFile;
+
+/**
+ * A house with as many knives as asked, written out in full: copies of the demonstration knives with other names, numbers
+ * and values that are as right as theirs. The same count gives the same text.
+ */
+final class GeneratedHouse {
+    private static final Path HOUSE = Path.of("..", "specs", "src", "main", "ricasso");
+
+    private GeneratedHouse() {}
+
+    /** @param file the demonstration text to copy, such as {@code paring-90.ricasso} */
+    static Texts of(String file, int knives) throws IOException {
+        List<SourceFile> files = new ArrayList<>();
+        files.add(new SourceFile("works.ricasso", Files.readString(HOUSE.resolve("works.ricasso")), false));
+        String text = Files.readString(HOUSE.resolve(file));
+        for (int i = 0; i < knives; i++) {
+            files.add(new SourceFile("knife-" + i + ".ricasso", copy(text, i), false));
+        }
+        return Ricasso.withShipped(new Texts(files, Map.of()));
+    }
+
+    private static String copy(String text, int i) {
+        String copy = text.replaceFirst("(?m)^knife ([a-z0-9-]+)", "knife $1-" + i)
+                .replaceFirst("\"AB-\\d+\"", "\"AB-X" + i + "\"");
+        // each knife is tempered and marked a little differently, so that nothing can be kept from the last one
+        return copy.replaceFirst("temperature: 180 ± 5 °C; hold: 120",
+                String.format(Locale.ROOT, "temperature: %d ± 5 °C; hold: %d", 176 + i % 7, 120 + i % 11));
+    }
+}

@@ -1,0 +1,2 @@
+/** Benchmarks, built and run in the profile {@code bench} alone. */
+package org.ricasso.bench;
