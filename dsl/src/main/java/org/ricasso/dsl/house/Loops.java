@@ -60,9 +60,9 @@ final class Loops {
         List<RouteStep> own = reader.read(route.steps(), null);
         for (RouteStep step : own) {
             steps.stream().filter(s -> s.number() == step.number()).findFirst().ifPresent(s -> findings.add(
-                    Diagnostic.error("step-number-twice", new Mark(step.syntax().number().span(), "step " + step.number()
+                    Diagnostic.error("step-number-twice", new Mark(step.numbered(), "step " + step.number()
                             + " stands in the route of the " + vocabulary.productKind() + ", too"))
-                            .and(new Mark(s.syntax().number().span(), "here")).and(new Mark(part.span(), "taken for the "
+                            .and(new Mark(s.numbered(), "here")).and(new Mark(part.span(), "taken for the "
                                     + name))));
             if (step.operation() != null && step.operation().works() != null && !step.operation().works().equals(name)) {
                 findings.add(Diagnostic.error("part-not-worked", new Mark(step.span(), step.operation().name()
@@ -146,10 +146,10 @@ final class Loops {
     private int index(Name number, List<RouteStep> steps) {
         Set<String> known = new TreeSet<>();
         for (int i = 0; i < steps.size(); i++) {
-            if (steps.get(i).syntax().number().text().equals(number.text())) {
+            if (steps.get(i).numbered().text().equals(number.text())) {
                 return i;
             }
-            known.add(steps.get(i).syntax().number().text());
+            known.add(steps.get(i).numbered().text());
         }
         findings.error("unknown-step", number.span(), "there is no step " + number + "; there are "
                 + String.join(", ", known));

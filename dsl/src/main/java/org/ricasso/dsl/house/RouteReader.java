@@ -118,8 +118,8 @@ final class RouteReader {
     }
 
     private static RouteStep unknown(ResolvedStep step) {
-        return new RouteStep(step.number(), null, null, new Value[0], new Span[0], List.of(), step.step(), step.takenAt(),
-                step.own());
+        return new RouteStep(step.number(), null, null, new Value[0], new Span[0], List.of(),
+                step.step().operation().span(), step.step().span(), step.step().number().span(), step.takenAt(), step.own());
     }
 
     private RouteStep read(ResolvedStep resolved, boolean damaged) {
@@ -163,7 +163,8 @@ final class RouteReader {
             }
         }
         return new RouteStep(number(step), operation, centre(step, operation, damaged), settings, places,
-                List.copyOf(measures.values()), step, resolved.takenAt(), resolved.own());
+                List.copyOf(measures.values()), step.operation().span(), step.span(), step.number().span(), resolved.takenAt(),
+                resolved.own());
     }
 
     /** What a step that was not read whole may measure as well. */

@@ -5,7 +5,6 @@ import java.util.Set;
 import org.ricasso.dsl.evaluate.Property;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.source.Span;
-import org.ricasso.dsl.syntax.Step;
 import org.ricasso.dsl.vocabulary.Operation;
 
 /**
@@ -17,12 +16,14 @@ import org.ricasso.dsl.vocabulary.Operation;
  * @param settings written settings in the order of the operation; null where the default stands
  * @param places where each is written; null where the default stands
  * @param measures what is measured
- * @param syntax how it is written
+ * @param span where the step is marked: its operation's name
+ * @param head its number to its centre
+ * @param numbered its number
  * @param takenAt the {@code like} that takes it over, or null where the route itself writes it
  * @param own values that the route writes itself though it takes the step over
  */
 public record RouteStep(int number, Operation operation, Thing centre, Value[] settings, Span[] places,
-        List<Measure> measures, Step syntax, Span takenAt, Set<Span> own) {
+        List<Measure> measures, Span span, Span head, Span numbered, Span takenAt, Set<Span> own) {
     public RouteStep {
         measures = List.copyOf(measures);
     }
@@ -30,11 +31,6 @@ public record RouteStep(int number, Operation operation, Thing centre, Value[] s
     /** The {@code like} by which a value written at some place came into the route, or null where it is its own. */
     public Span takenAt(Span value) {
         return own.contains(value) ? null : takenAt;
-    }
-
-    /** Where the step itself is marked: its operation's name. */
-    public Span span() {
-        return syntax.operation().span();
     }
 
     /**

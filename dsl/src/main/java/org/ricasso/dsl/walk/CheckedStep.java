@@ -29,7 +29,8 @@ public record CheckedStep(int number, String operation, String title, String pur
         Map<String, Value> attributes, Thing centre, List<Setting> settings, List<Arrival> arrival,
         List<String> instruct, List<Measured> measured, List<HandOver> handOver, double setUp, Value run, Span span) {
     public CheckedStep {
-        attributes = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(attributes));
+        // shared by all steps of an operation, which never changes it
+        attributes = java.util.Collections.unmodifiableMap(attributes);
         settings = List.copyOf(settings);
         arrival = List.copyOf(arrival);
         instruct = List.copyOf(instruct);
@@ -68,7 +69,7 @@ public record CheckedStep(int number, String operation, String title, String pur
      */
     public record Measured(String path, String name, Value limit, boolean characteristic, Map<String, Value> entries) {
         public Measured {
-            entries = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(entries));
+            entries = java.util.Collections.unmodifiableMap(entries);
         }
     }
 

@@ -72,7 +72,7 @@ final class StepPages {
         return new CheckedStep(step.number(), operation.name(), operation.title(), operation.purpose(),
                 vocabulary.partTitle(operation.works()), operation.attributes(), step.centre(), settings, arrival,
                 operation.instruct().stream().map(t -> t.fill(frame)).toList(), measured, handOver(index), setUp, run,
-                step.syntax().span());
+                step.head());
     }
 
     private List<CheckedStep.HandOver> handOver(int index) {
