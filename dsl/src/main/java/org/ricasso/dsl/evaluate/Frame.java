@@ -1,7 +1,6 @@
 package org.ricasso.dsl.evaluate;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -27,7 +26,7 @@ public final class Frame {
     /** In a rule's example: what it binds, by path as written; else null. */
     public Map<String, Value> bound;
     /** In a rule's example: paths that were read and are not bound. */
-    public final Set<String> missing = new LinkedHashSet<>();
+    public final Set<String> missing = new FewSet<>();
     /** The path of an optional entry that was read and is not written, or null. */
     public String absent;
     /** Whether a value was unknown because of a fault that has been reported. */

@@ -1,22 +1,21 @@
 package org.ricasso.dsl.evaluate;
 
-import java.util.LinkedHashSet;
 import java.util.Set;
 
 /** What an expression reads, in the order of the text: it says which places a finding marks. */
 public final class Reads {
     /** Indexes of settings. */
-    public final Set<Integer> settings = new LinkedHashSet<>();
+    public final Set<Integer> settings = new FewSet<>();
     /** Slots of properties, read before or after the step. */
-    public final Set<Integer> properties = new LinkedHashSet<>();
+    public final Set<Integer> properties = new FewSet<>();
     /** Dotted paths of the product's entries. */
-    public final Set<String> product = new LinkedHashSet<>();
+    public final Set<String> product = new FewSet<>();
     /** Dotted paths of the work centre's entries. */
-    public final Set<String> centre = new LinkedHashSet<>();
+    public final Set<String> centre = new FewSet<>();
     /** Dotted paths of the entries of the thing a kind's rule speaks of. */
-    public final Set<String> self = new LinkedHashSet<>();
+    public final Set<String> self = new FewSet<>();
     /** Tables and calculations called. */
-    public final Set<String> calls = new LinkedHashSet<>();
+    public final Set<String> calls = new FewSet<>();
 
     public void addAll(Reads other) {
         settings.addAll(other.settings);

@@ -129,8 +129,13 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
             fitting = mostSpecific(next, column);
         }
         // rows of the works' own that fit take the place of all others: a curve is measured whole or not at all
-        List<Row> own = fitting.stream().filter(Row::first).toList();
-        List<Row> asking = own.isEmpty() ? fitting : own;
+        List<Row> asking = fitting;
+        for (Row row : fitting) {
+            if (row.first()) {
+                asking = fitting.stream().filter(Row::first).toList();
+                break;
+            }
+        }
         if (between.isEmpty()) {
             return join(asking, arithmetic);
         }
@@ -178,8 +183,13 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
 
     /** Rows that name the value win over rows that leave the cell empty. */
     private static List<Row> mostSpecific(List<Row> rows, int column) {
-        List<Row> named = rows.stream().filter(r -> r.cells()[column] != null).toList();
-        return named.isEmpty() ? rows : named;
+        boolean some = false;
+        boolean all = true;
+        for (Row row : rows) {
+            some |= row.cells()[column] != null;
+            all &= row.cells()[column] != null;
+        }
+        return all || !some ? rows : rows.stream().filter(r -> r.cells()[column] != null).toList();
     }
 
     /** Rows as a source: file, lines, and what stands beside them where that is one thing; then the table's own. */

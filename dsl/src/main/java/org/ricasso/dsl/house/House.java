@@ -1,7 +1,7 @@
 package org.ricasso.dsl.house;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.ricasso.dsl.diagnostics.Findings;
 import org.ricasso.dsl.syntax.Damage;
@@ -18,20 +18,34 @@ import org.ricasso.dsl.vocabulary.VocabularyLoader;
  */
 public record House(Vocabulary vocabulary, Map<Thing, Route> routes) {
 
+    private record Read(Thing product, Route route, Findings found) {}
+
     /** Reads things and routes. */
     public static House load(VocabularyLoader.Loaded loaded, Damage damage, Findings findings) {
         Vocabulary vocabulary = loaded.vocabulary();
         ThingReader things = new ThingReader(vocabulary, findings, loaded.things(), damage);
         RouteTexts texts = new RouteTexts(findings, loaded.routes());
-        Map<Thing, Route> routes = new LinkedHashMap<>();
+        texts.resolveAll();
+        Map<Thing, ResolvedRoute> resolved = new LinkedHashMap<>();
         if (vocabulary.productKind() != null && !damage.ofVocabulary()) {
-            for (Thing product : new ArrayList<>(vocabulary.things(vocabulary.productKind()))) {
+            for (Thing product : vocabulary.things(vocabulary.productKind())) {
                 ResolvedRoute route = things.isFaulty(product) ? null : texts.of(things.route(product));
                 if (route != null) {
-                    routes.put(product, new Loops(vocabulary, findings, product, damage, texts)
-                            .read(route, things.routeText(product)));
+                    resolved.put(product, route);
                 }
             }
+        }
+        // each route by itself and in parallel; what is found is put together in the order of the products
+        List<Read> read = resolved.entrySet().parallelStream().map(entry -> {
+            Findings own = findings.apart();
+            Route route = new Loops(vocabulary, own, entry.getKey(), damage, texts)
+                    .read(entry.getValue(), things.routeText(entry.getKey()));
+            return new Read(entry.getKey(), route, own);
+        }).toList();
+        Map<Thing, Route> routes = new LinkedHashMap<>();
+        for (Read one : read) {
+            routes.put(one.product(), one.route());
+            findings.addAll(one.found().all());
         }
         Sizes sizes = new Sizes(vocabulary, findings);
         for (Family family : loaded.families()) {

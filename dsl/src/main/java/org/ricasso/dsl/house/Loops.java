@@ -56,7 +56,7 @@ final class Loops {
             findings.unknownName(part.part().span(), "part", name, vocabulary.parts());
             return;
         }
-        ResolvedRoute route = texts.named(part.like());
+        ResolvedRoute route = texts.named(part.like(), findings);
         List<RouteStep> own = reader.read(route.steps(), null);
         for (RouteStep step : own) {
             steps.stream().filter(s -> s.number() == step.number()).findFirst().ifPresent(s -> findings.add(

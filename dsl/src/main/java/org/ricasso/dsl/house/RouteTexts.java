@@ -30,9 +30,19 @@ final class RouteTexts {
         this.declared = declared;
     }
 
+    /** Resolves all declared routes, so that what is found does not depend on who asks first. */
+    void resolveAll() {
+        declared.values().forEach(route -> named(route.head().name(), findings));
+    }
+
     /** The named route, or an empty one after a finding at {@code like}. */
-    ResolvedRoute named(Name like) {
-        return named(like, new LinkedHashSet<>());
+    ResolvedRoute named(Name like, Findings into) {
+        ResolvedRoute known = resolved.get(like.text());
+        if (known == null && !declared.containsKey(like.text())) {
+            into.unknownName(like.span(), "route", like.text(), declared.keySet());
+            return new ResolvedRoute(List.of(), List.of(), List.of());
+        }
+        return known != null ? known : named(like, new LinkedHashSet<>());
     }
 
     private ResolvedRoute named(Name like, LinkedHashSet<String> path) {
@@ -66,7 +76,7 @@ final class RouteTexts {
         Block.Item.Route route = own.route();
         ResolvedRoute base = null;
         if (route.like() != null) {
-            base = taken(named(route.like()), route.like().span());
+            base = taken(named(route.like(), findings), route.like().span());
         } else if (route.items().stream().noneMatch(RouteItem.Own.class::isInstance)) {
             base = of(layers.subList(1, layers.size()));
             if (base == null) {

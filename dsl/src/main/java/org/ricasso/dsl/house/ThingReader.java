@@ -139,7 +139,6 @@ final class ThingReader {
         // first without what stands along an axis, since the axis' length is an entry itself
         thing.fill(filling.entries(tree, kind, "", true), filling.places);
         if (filling.grids) {
-            filling.places.clear();
             thing.fill(filling.entries(tree, kind, "", false), filling.places);
         }
         if (!tree.routes().isEmpty()) {
@@ -196,14 +195,15 @@ final class ThingReader {
                 String path = prefix + entry.name();
                 WrittenTree.Leaf leaf = tree.leaves().get(entry.name());
                 WrittenTree block = tree.blocks().get(entry.name());
-                if (leaf != null) {
+                if (leaf != null && !withoutGrids && !(leaf.value() instanceof Grid)) {
+                    result.put(entry.name(), thing.at(path));
+                } else if (leaf != null) {
                     places.put(path, new Thing.Place(leaf.value().span(), leaf.inheritedAt()));
                     if (leaf.value() instanceof Grid && withoutGrids) {
                         grids = true;
                         continue;
                     }
-                    Findings into = withoutGrids || leaf.value() instanceof Grid ? findings : new Findings();
-                    result.put(entry.name(), read(leaf, entry, into));
+                    result.put(entry.name(), read(leaf, entry, findings));
                 } else if (block != null && entry.type() instanceof Type.ThingOf of) {
                     places.put(path, new Thing.Place(block.span(), null));
                     result.put(entry.name(), new Value.Entries(entries(block, of.kind(), path + ".", withoutGrids)));

@@ -7,6 +7,16 @@ public final class Dimension {
     /** The dimension of a plain number. */
     public static final Dimension NUMBER = new Dimension(new byte[Base.values().length]);
 
+    private static final Dimension[] BASES = new Dimension[Base.values().length];
+
+    static {
+        for (Base base : Base.values()) {
+            byte[] exponents = new byte[BASES.length];
+            exponents[base.ordinal()] = 1;
+            BASES[base.ordinal()] = new Dimension(exponents);
+        }
+    }
+
     private final byte[] exponents;
 
     private Dimension(byte[] exponents) {
@@ -15,9 +25,7 @@ public final class Dimension {
 
     /** The dimension of one base quantity. */
     public static Dimension of(Base base) {
-        byte[] exponents = new byte[Base.values().length];
-        exponents[base.ordinal()] = 1;
-        return new Dimension(exponents);
+        return BASES[base.ordinal()];
     }
 
     public int exponent(Base base) {

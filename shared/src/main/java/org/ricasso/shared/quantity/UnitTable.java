@@ -16,11 +16,13 @@ import java.util.TreeMap;
  */
 public final class UnitTable {
     private final Map<String, Unit> units;
+    private final Collection<Unit> inOrder;
     private final Map<Dimension, Unit> shown;
     private final Map<String, Optional<Unit>> compounds = new java.util.concurrent.ConcurrentHashMap<>();
 
     private UnitTable(Map<String, Unit> units, Map<Dimension, Unit> shown) {
-        this.units = Collections.unmodifiableMap(new TreeMap<>(units));
+        this.units = Map.copyOf(units);
+        this.inOrder = Collections.unmodifiableCollection(new TreeMap<>(units).values());
         this.shown = Map.copyOf(shown);
     }
 
@@ -50,13 +52,13 @@ public final class UnitTable {
 
     /** All declared units in the order of their signs. */
     public Collection<Unit> all() {
-        return units.values();
+        return inOrder;
     }
 
     /** The declared units of a dimension, in the order of their signs. */
     public List<Unit> of(Dimension dimension) {
         List<Unit> result = new ArrayList<>();
-        for (Unit unit : units.values()) {
+        for (Unit unit : inOrder) {
             if (unit.dimension().equals(dimension)) {
                 result.add(unit);
             }
