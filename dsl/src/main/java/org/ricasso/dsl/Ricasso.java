@@ -46,6 +46,14 @@ public final class Ricasso {
      * @param only names or numbers of the products to check; empty for all
      */
     public static Ricasso check(Texts texts, List<Calculation> calculations, Set<String> only) {
+        Loaded loaded = load(texts, calculations);
+        return new Ricasso(loaded.house(), HouseCheck.check(loaded.house(), loaded.findings(), only));
+    }
+
+    private record Loaded(House house, Findings findings) {}
+
+    /** Of the trees nothing is kept but what the house holds on to. */
+    private static Loaded load(Texts texts, List<Calculation> calculations) {
         List<ParseResult> parsed = texts.files().parallelStream().map(Parser::parse).toList();
         Damage damage = Damage.of(parsed);
         Findings findings = new Findings(damage);
@@ -53,8 +61,7 @@ public final class Ricasso {
         VocabularyLoader.Loaded loaded = VocabularyLoader.load(parsed.stream().map(ParseResult::tree).toList(), texts.data(),
                 calculations, findings);
         RuleExamples.run(loaded.vocabulary(), findings);
-        House house = House.load(loaded, damage, findings);
-        return new Ricasso(house, HouseCheck.check(house, findings, only));
+        return new Loaded(House.load(loaded, damage, findings), findings);
     }
 
     /** The works' own texts with those shipped in {@code shared} before them. */

@@ -2,8 +2,10 @@ package org.ricasso.dsl.diagnostics;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.ricasso.dsl.source.Span;
 
@@ -12,6 +14,9 @@ public final class Findings {
     private static final String UNKNOWN = "unknown-name";
     private static final int OTHERS = 3;
     private final List<Diagnostic> found = new ArrayList<>();
+    /** Where in the list the first finding of a name at a place stands, and the first unknown name of a wording. */
+    private final Map<Object, Integer> known = new HashMap<>();
+    private final boolean journal;
     private final Unreadable unreadable;
     private final Set<String> dropped;
 
@@ -23,16 +28,26 @@ public final class Findings {
     public Findings(Unreadable unreadable) {
         this.unreadable = unreadable;
         this.dropped = new HashSet<>();
+        this.journal = false;
     }
 
-    private Findings(Findings parent) {
+    private Findings(Findings parent, boolean journal) {
         this.unreadable = parent.unreadable;
         this.dropped = parent.dropped;
+        this.journal = journal;
     }
 
     /** An empty collection that knows of the same text that could not be read. */
     public Findings apart() {
-        return new Findings(this);
+        return new Findings(this, false);
+    }
+
+    /**
+     * An empty collection that keeps all it is given, for work that is done beside other work: adding {@link #all} of it
+     * in the order of the texts gives what one after the other would have given.
+     */
+    public Findings journal() {
+        return new Findings(this, true);
     }
 
     /** Notes that a declaration was dropped for a fault that is reported, so that its name is not known. */
@@ -46,28 +61,36 @@ public final class Findings {
         for (Diagnostic diagnostic : diagnostics) {
             Span span = diagnostic.primary().span();
             if (lines.add(List.of(span.file(), span.line()))) {
-                found.add(diagnostic);
+                keep(diagnostic);
             }
         }
     }
 
     /** Adds a finding, unless it stands on a line that could not be read. */
     public void add(Diagnostic diagnostic) {
+        if (journal) {
+            found.add(diagnostic);
+            return;
+        }
         if (unreadable.marks(diagnostic.primary().span())) {
             return;
         }
-        for (int i = 0; i < found.size(); i++) {
-            Diagnostic other = found.get(i);
-            if (other.name().equals(diagnostic.name()) && other.primary().span().equals(diagnostic.primary().span())) {
-                return;
-            }
-            if (diagnostic.name().equals(UNKNOWN) && other.name().equals(UNKNOWN)
-                    && other.primary().text().equals(diagnostic.primary().text())) {
-                // one name that is missing is one fault, wherever it is used
-                found.set(i, other.others().size() < OTHERS ? other.and(new Mark(diagnostic.primary().span(), "here too"))
-                        : other);
-                return;
-            }
+        Integer samePlace = known.get(List.of(diagnostic.name(), diagnostic.primary().span()));
+        Integer sameName = diagnostic.name().equals(UNKNOWN) ? known.get(diagnostic.primary().text()) : null;
+        if (sameName != null && (samePlace == null || sameName < samePlace)) {
+            // one name that is missing is one fault, wherever it is used
+            Diagnostic other = found.get(sameName);
+            found.set(sameName, other.others().size() < OTHERS
+                    ? other.and(new Mark(diagnostic.primary().span(), "here too")) : other);
+        } else if (samePlace == null) {
+            keep(diagnostic);
+        }
+    }
+
+    private void keep(Diagnostic diagnostic) {
+        known.putIfAbsent(List.of(diagnostic.name(), diagnostic.primary().span()), found.size());
+        if (diagnostic.name().equals(UNKNOWN)) {
+            known.putIfAbsent(diagnostic.primary().text(), found.size());
         }
         found.add(diagnostic);
     }

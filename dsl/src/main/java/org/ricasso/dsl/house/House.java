@@ -37,7 +37,7 @@ public record House(Vocabulary vocabulary, Map<Thing, Route> routes) {
         }
         // each route by itself and in parallel; what is found is put together in the order of the products
         List<Read> read = resolved.entrySet().parallelStream().map(entry -> {
-            Findings own = findings.apart();
+            Findings own = findings.journal();
             Route route = new Loops(vocabulary, own, entry.getKey(), damage, texts)
                     .read(entry.getValue(), things.routeText(entry.getKey()));
             return new Read(entry.getKey(), route, own);

@@ -1,14 +1,16 @@
 package org.ricasso.dsl.house;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Findings;
 import org.ricasso.dsl.diagnostics.Mark;
@@ -16,6 +18,7 @@ import org.ricasso.dsl.evaluate.EntryType;
 import org.ricasso.dsl.evaluate.Frame;
 import org.ricasso.dsl.evaluate.Type;
 import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Block;
 import org.ricasso.dsl.syntax.Damage;
@@ -31,7 +34,9 @@ final class ThingReader {
     private final Damage damage;
     private final Map<String, ThingDeclaration> declarations = new HashMap<>();
     private final Map<String, WrittenTree> trees = new HashMap<>();
-    private final Map<String, List<WrittenTree.Layer>> routes = new HashMap<>();
+    private final Map<String, List<WrittenTree.Layer>> routes = new ConcurrentHashMap<>();
+    /** Where things begin, by file. */
+    private final Map<SourceFile, TreeSet<Integer>> starts = new HashMap<>();
     private final Set<String> faulty = new TreeSet<>();
 
     ThingReader(Vocabulary vocabulary, Findings findings, List<ThingDeclaration> things, Damage damage) {
@@ -39,10 +44,25 @@ final class ThingReader {
         this.findings = findings;
         this.damage = damage;
         things.forEach(t -> declarations.put(key(t.kind().text(), t.head().name().text()), t));
+        declarations.values().forEach(t -> starts.computeIfAbsent(t.span().file(), f -> new TreeSet<>())
+                .add(t.span().start()));
         for (ThingDeclaration thing : things) {
             tree(thing, new LinkedHashSet<>());
         }
-        things.forEach(this::fill);
+        fill(things);
+    }
+
+    /** Products read each other not at all and other things as they are, so they come last and beside each other. */
+    private void fill(List<ThingDeclaration> things) {
+        Map<ThingDeclaration, Findings> found = new IdentityHashMap<>();
+        things.forEach(t -> found.put(t, findings.journal()));
+        things.stream().filter(t -> !isProduct(t)).forEach(t -> fill(t, found.get(t)));
+        things.parallelStream().filter(this::isProduct).forEach(t -> fill(t, found.get(t)));
+        things.forEach(t -> findings.addAll(found.get(t).all()));
+    }
+
+    private boolean isProduct(ThingDeclaration thing) {
+        return thing.kind().text().equals(vocabulary.productKind());
     }
 
     private static String key(String kind, String name) {
@@ -63,10 +83,9 @@ final class ThingReader {
         }
         Span block = declaration.block().span();
         // to the next thing: a brace that is lost or stray may have closed the product too early
-        int end = declarations.values().stream().map(ThingDeclaration::span)
-                .filter(s -> s.file() == block.file() && s.start() >= block.end()).mapToInt(Span::start).min()
-                .orElse(block.file().text().length());
-        return new Span(block.file(), layers.get(0).route().span().start(), end);
+        Integer next = starts.get(block.file()).ceiling(block.end());
+        return new Span(block.file(), layers.get(0).route().span().start(),
+                next != null ? next : block.file().text().length());
     }
 
     /** Whether a thing takes part in a ring, so that nothing can be said of it. */
@@ -124,7 +143,7 @@ final class ThingReader {
         findings.add(diagnostic.because("each takes its entries from the next, so none has any of its own"));
     }
 
-    private void fill(ThingDeclaration declaration) {
+    private void fill(ThingDeclaration declaration, Findings into) {
         String kind = declaration.kind().text();
         Thing thing = vocabulary.thing(kind, declaration.head().name().text());
         WrittenTree tree = trees.get(key(kind, thing.name()));
@@ -134,8 +153,8 @@ final class ThingReader {
             thing.fill(unknown, Map.of());
             return;
         }
-        Filling filling = new Filling(thing, kind.equals(vocabulary.productKind()) ? thing : null,
-                isDamaged(declaration, new HashSet<>()));
+        Filling filling = new Filling(into, thing, kind.equals(vocabulary.productKind()) ? thing : null,
+                isDamaged(declaration, Collections.newSetFromMap(new IdentityHashMap<>())));
         // first without what stands along an axis, since the axis' length is an entry itself
         thing.fill(filling.entries(tree, kind, "", true), filling.places);
         if (filling.grids) {
@@ -145,7 +164,7 @@ final class ThingReader {
             if (kind.equals(vocabulary.productKind())) {
                 routes.put(thing.name(), List.copyOf(tree.routes()));
             } else {
-                findings.error("route-misplaced", tree.routes().get(0).route().span(), "only a "
+                into.error("route-misplaced", tree.routes().get(0).route().span(), "only a "
                         + vocabulary.productKind() + " has a route");
             }
         }
@@ -174,13 +193,15 @@ final class ThingReader {
 
     /** One thing's entries on their way from written to typed. */
     private final class Filling {
+        private final Findings findings;
         private final Thing thing;
         private final Thing product;
         private final Map<String, Thing.Place> places = new LinkedHashMap<>();
         private final boolean damaged;
         private boolean grids;
 
-        private Filling(Thing thing, Thing product, boolean damaged) {
+        private Filling(Findings findings, Thing thing, Thing product, boolean damaged) {
+            this.findings = findings;
             this.thing = thing;
             this.product = product;
             this.damaged = damaged;

@@ -111,7 +111,7 @@ final class ExpressionBuilder {
     }
 
     private Expression.Number number(Token token) {
-        return new Expression.Number(token.getText().replace('\u2212', '-'), spans.of(token));
+        return new Expression.Number(Spans.word(token).replace('\u2212', '-'), spans.of(token));
     }
 
     private static Operator operator(Token token) {

@@ -27,15 +27,20 @@ record Spans(SourceFile file) {
     }
 
     Name name(ParserRuleContext context) {
-        return new Name(context.start.getText(), of(context.start));
+        return new Name(word(context.start), of(context.start));
     }
 
     Name name(Token token) {
-        return new Name(token.getText(), of(token));
+        return new Name(word(token), of(token));
     }
 
     Name name(TerminalNode node) {
-        return new Name(node.getSymbol().getText(), of(node.getSymbol()));
+        return new Name(word(node.getSymbol()), of(node.getSymbol()));
+    }
+
+    /** A token's text, once for all texts: a house says the same few words over and over. */
+    static String word(Token token) {
+        return token.getText().intern();
     }
 
     /** The name, or {@code null} where none is written. */

@@ -42,9 +42,12 @@ final class StepPages {
         frame.settings = walk.settings[index];
         frame.before = walk.before[index];
         frame.after = walk.after[index];
-        frame.lets = new Value[operation.lets().size()];
-        for (int i = 0; i < frame.lets.length; i++) {
-            frame.lets[i] = operation.lets().get(i).eval(frame);
+        frame.lets = walk.lets[index];
+        if (frame.lets == null) {
+            frame.lets = new Value[operation.lets().size()];
+            for (int i = 0; i < frame.lets.length; i++) {
+                frame.lets[i] = operation.lets().get(i).eval(frame);
+            }
         }
         List<CheckedStep.Setting> settings = new ArrayList<>();
         for (int i = 0; i < operation.takes().size(); i++) {

@@ -45,6 +45,8 @@ final class Walk {
     /** Slots whose numbers a rule has found wrong already; what follows from them is no finding of its own. */
     final boolean[] found;
     final Value[][] settings;
+    /** In-between values of each step as its page would have them, by the step's index; null where a need was not met. */
+    final Value[][] lets;
     final List<List<Arrived>> arrivals = new ArrayList<>();
     private Value[] first;
     private Value[] last;
@@ -64,6 +66,7 @@ final class Walk {
         this.before = new Value[steps.size()][];
         this.after = new Value[steps.size()][];
         this.settings = new Value[steps.size()][];
+        this.lets = new Value[steps.size()][];
         this.changes = changes;
         this.lastChange = new int[vocabulary.properties().size()];
         this.lastDisturbed = new int[lastChange.length];
@@ -189,6 +192,7 @@ final class Walk {
         Value[] leaves = leave(index, operation, frame);
         frame.after = leaves;
         if (!again) {
+            lets[index] = Arrays.equals(from, arrives) ? frame.lets : null;
             after[index] = leaves;
         }
         rules.step(index, frame);
