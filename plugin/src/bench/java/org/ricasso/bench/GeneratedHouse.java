@@ -7,6 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.house.Texts;
 import org.ricasso.dsl.source.SourceFile;
@@ -18,17 +21,32 @@ import org.ricasso.dsl.source.SourceFile;
 final class GeneratedHouse {
     private static final Path HOUSE = Path.of("..", "specs", "src", "main", "ricasso");
 
+    private static final Pattern STEP =
+            Pattern.compile("(?m)^ {8}(\\d+) [a-z-]+[^\\n]*\\n(?:(?: {9,}[^\\n]*\\n)* {8}\\}\\n)?");
+    /** Steps that the strip-cut knife can do without if it bears no mark and nobody asks for its straightness. */
+    private static final Set<Integer> LEFT_OUT = Set.of(10, 40, 100, 160, 165, 170, 190, 210, 220, 225);
+    private static final Pattern UNASKED = Pattern.compile("(?m)^    mark \\{.*\\n|^ {12}mark .*\\n|^        straightness:.*\\n"
+            + "|^ {12}straightness \\{ gauge: feeler-plate; sample: (?:13 per lot|5 per hundred).*\\n");
+
     private GeneratedHouse() {}
 
-    /** @param file the demonstration text to copy, such as {@code paring-90.ricasso} */
-    static Texts of(String file, int knives) throws IOException {
+    /**
+     * @param file the demonstration text to copy, such as {@code paring-90.ricasso}
+     * @param shorter whether to leave out what the strip-cut knife can do without, so that 24 steps are left
+     */
+    static Texts of(String file, boolean shorter, int knives) throws IOException {
         List<SourceFile> files = new ArrayList<>();
         files.add(new SourceFile("works.ricasso", Files.readString(HOUSE.resolve("works.ricasso")), false));
-        String text = Files.readString(HOUSE.resolve(file));
+        String text = shorter ? shortened(Files.readString(HOUSE.resolve(file))) : Files.readString(HOUSE.resolve(file));
         for (int i = 0; i < knives; i++) {
             files.add(new SourceFile("knife-" + i + ".ricasso", copy(text, i), false));
         }
         return Ricasso.withShipped(new Texts(files, Map.of()));
+    }
+
+    private static String shortened(String text) {
+        return STEP.matcher(UNASKED.matcher(text).replaceAll("")).replaceAll(
+                m -> LEFT_OUT.contains(Integer.valueOf(m.group(1))) ? "" : Matcher.quoteReplacement(m.group()));
     }
 
     private static String copy(String text, int i) {

@@ -44,7 +44,8 @@ public class HouseBenchmark {
     @Param({"10", "100", "1000"})
     public int knives;
 
-    @Param("paring-90.ricasso")
+    /** The demonstration knife that is copied, the strip-cut one also with what it can do without left out. */
+    @Param({"24 steps of paring-90.ricasso", "paring-90.ricasso", "cooks-200.ricasso"})
     public String copied;
 
     private Texts texts;
@@ -56,7 +57,7 @@ public class HouseBenchmark {
     /** Reads the house once and makes sure that it holds: a benchmark of faults would measure something else. */
     @Setup
     public void read() throws IOException {
-        texts = GeneratedHouse.of(copied, knives);
+        texts = GeneratedHouse.of(copied.substring(copied.lastIndexOf(' ') + 1), copied.indexOf(' ') > 0, knives);
         own = texts.files().stream().filter(f -> !f.shipped()).toList();
         calculations = Ricasso.calculations(getClass().getClassLoader());
         Ricasso ricasso = Ricasso.check(texts, calculations, Set.of());
