@@ -54,7 +54,7 @@ public final class Ricasso {
 
     /** Of the trees nothing is kept but what the house holds on to. */
     private static Loaded load(Texts texts, List<Calculation> calculations) {
-        List<ParseResult> parsed = texts.files().parallelStream().map(Parser::parse).toList();
+        List<ParseResult> parsed = texts.inOrder().parallelStream().map(Parser::parse).toList();
         Damage damage = Damage.of(parsed);
         Findings findings = new Findings(damage);
         parsed.forEach(p -> findings.addSyntax(p.diagnostics()));

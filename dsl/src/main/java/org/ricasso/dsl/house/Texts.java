@@ -1,5 +1,6 @@
 package org.ricasso.dsl.house;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.ricasso.dsl.source.SourceFile;
@@ -14,5 +15,11 @@ public record Texts(List<SourceFile> files, Map<String, SourceFile> data) {
     public Texts {
         files = List.copyOf(files);
         data = Map.copyOf(data);
+    }
+
+    /** The shipped texts as they are given, then those of the works by name: in which order they came is not seen. */
+    public List<SourceFile> inOrder() {
+        return files.stream().sorted(Comparator.comparing((SourceFile file) -> file.shipped() ? "" : "/" + file.name()))
+                .toList();
     }
 }

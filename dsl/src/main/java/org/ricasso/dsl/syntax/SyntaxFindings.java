@@ -95,7 +95,7 @@ final class SyntaxFindings {
     static Diagnostic unknownCharacter(Span span, String meant) {
         int c = span.text().codePointAt(0);
         String shown = Character.isISOControl(c) || Character.isWhitespace(c) ? "this character" : "`" + span.text() + "`";
-        Diagnostic result = error("unknown-character", span, shown + " (" + String.format("U+%04X", c)
+        Diagnostic result = error("unknown-character", span, shown + " (" + String.format(java.util.Locale.ROOT, "U+%04X", c)
                 + ") has no meaning outside a text in quotes");
         return meant == null ? result : result.remedy(write(span, meant));
     }
