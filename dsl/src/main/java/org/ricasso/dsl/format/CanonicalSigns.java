@@ -67,6 +67,9 @@ final class CanonicalSigns {
         LiteralSigns literal = LiteralSigns.at(pieces, start + 1);
         if (literal != null && endsValue(pieces, literal.end())) {
             pieces.set(start, sign.as(Kind.CLAUSE, sign.is(Kind.AT_LEAST) ? "min" : "max"));
+            // a line goes on behind the sign, but not behind the word
+            Sign number = (Sign) pieces.get(start + 1);
+            pieces.set(start + 1, new Sign(number.kind(), number.text(), false, false));
         }
     }
 

@@ -8,11 +8,11 @@ import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.source.Span;
 
 /** Trees as text, without places: what a text says, not where. */
-final class TreeText {
+public final class TreeText {
     private TreeText() {}
 
     /** One line for each declaration and each line in it. */
-    static String of(SyntaxTree tree) {
+    public static String of(SyntaxTree tree) {
         StringBuilder out = new StringBuilder();
         tree.declarations().forEach(d -> out.append(of(d)).append('\n'));
         return out.toString();
