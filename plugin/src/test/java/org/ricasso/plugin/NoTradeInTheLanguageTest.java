@@ -29,6 +29,8 @@ class NoTradeInTheLanguageTest {
             // sections and marks of declarations
             "at", "because", "disturbs", "expect", "for", "from", "is", "leaves", "level", "mark", "measures", "passes",
             "purpose", "require", "say", "sign", "source", "title", "to", "when", "works", "limit",
+            // entries of a unit
+            "also", "as", "decimals", "zero",
             // kinds with a meaning
             "centre", "measurement", "operation",
             // built-in types

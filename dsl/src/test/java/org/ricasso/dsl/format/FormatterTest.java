@@ -60,6 +60,22 @@ class FormatterTest {
         Layouts.check(Layouts.read(text));
     }
 
+    static List<Path> shipped() {
+        return Layouts.repository().stream().filter(p -> p.startsWith(Path.of("..", "shared"))).toList();
+    }
+
+    /** As the house does with {@code ricasso:format-check}; what stands otherwise is laid out with the same formatter. */
+    @ParameterizedTest
+    @MethodSource("shipped")
+    void shippedTextsAreLaidOut(Path text) throws IOException {
+        String laid = Layouts.format(Layouts.read(text));
+        if ("write".equals(System.getProperty("ricasso.golden")) && !laid.equals(Layouts.read(text))) {
+            Files.writeString(text, laid);
+            throw new AssertionError("laid out: " + text);
+        }
+        assertThat(Layouts.read(text)).as("lay it out with -Dricasso.golden=write").isEqualTo(laid);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"", "\n", "\r\n\r\n", " \t\n", ";\n;"})
     void nothingStaysNothing(String text) {

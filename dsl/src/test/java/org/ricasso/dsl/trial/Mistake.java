@@ -27,8 +27,7 @@ record Mistake(String id, String title, UnaryOperator<TrialHouse> make, String f
     /** {@code file:line:column} of the stretch that must be marked. */
     String place(TrialHouse house) {
         SourceFile text = house.file(file);
-        int from = text.text().indexOf(behind);
-        int offset = from < 0 ? -1 : text.text().indexOf(marked, from + behind.length());
+        int offset = text.text().indexOf(marked, Stretch.once(text.text(), behind).end());
         if (offset < 0) {
             throw new AssertionError("nothing like " + behind + " … " + marked + " stands in " + file);
         }

@@ -122,10 +122,7 @@ final class Mistakes {
 
     /** A text without the step, entry or block that begins so, to its end. */
     static String without(String text, String begin) {
-        int from = text.indexOf(begin);
-        if (from < 0 || text.indexOf(begin, from + 1) >= 0) {
-            throw new AssertionError(begin + " does not stand there once");
-        }
+        int from = Stretch.once(text, begin).start();
         from = text.lastIndexOf('\n', from) + 1;
         int end = from;
         int depth = 0;

@@ -1,7 +1,5 @@
 package org.ricasso.dsl.trial;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -95,13 +93,9 @@ public final class TrialHouse {
         return texts.files().stream().map(SourceFile::name).toList();
     }
 
-    /** A copy in which one place of a text, which must stand there exactly once, is written otherwise. */
+    /** A copy in which one stretch of a text, which must stand there exactly once in whatever layout, is written otherwise. */
     public TrialHouse with(String file, String old, String other) {
-        String text = file(file).text();
-        int at = text.indexOf(old);
-        assertThat(at).as("%s stands in %s", old, file).isNotNegative();
-        assertThat(text.indexOf(old, at + 1)).as("%s stands once in %s", old, file).isNegative();
-        return with(file, t -> t.replace(old, other));
+        return with(file, text -> Stretch.replaced(text, old, other));
     }
 
     /** A copy with another text. */
