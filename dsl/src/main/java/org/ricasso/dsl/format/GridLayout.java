@@ -1,6 +1,7 @@
 package org.ricasso.dsl.format;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.ricasso.dsl.format.Piece.Comment;
 import org.ricasso.dsl.format.Piece.Entry;
@@ -22,22 +23,25 @@ final class GridLayout {
         GridLayout result = new GridLayout(neighbours.size());
         for (int i = 0; i < neighbours.size(); ) {
             List<Integer> grid = new ArrayList<>();
-            int end = i;
-            for (int at = i; at < neighbours.size() && (isRow(neighbours.get(at))
-                    || neighbours.get(at) instanceof Comment comment && !comment.hangs()
-                    || !grid.isEmpty() && neighbours.get(at) instanceof Comment); at++) {
+            int at = i;
+            while (at < neighbours.size() && mayBelong(neighbours.get(at), grid.isEmpty())) {
                 if (isRow(neighbours.get(at))) {
                     grid.add(at);
-                    end = at + 1;
                 }
+                at++;
             }
-            for (int at = i; at < end; at++) {
-                result.inGrid[at] = true;
+            if (!grid.isEmpty()) {
+                Arrays.fill(result.inGrid, i, grid.get(grid.size() - 1) + 1, true);
+                result.lay(grid, neighbours);
             }
-            result.lay(grid, neighbours);
-            i = Math.max(end, i + 1);
+            i = Math.max(at, i + 1);
         }
         return result;
+    }
+
+    /** Whether an entry is a row or may be a comment among rows; one that hangs below another entry leads no grid. */
+    private static boolean mayBelong(Entry entry, boolean first) {
+        return isRow(entry) || entry instanceof Comment comment && !(first && comment.hangs());
     }
 
     private static boolean isRow(Entry entry) {

@@ -51,8 +51,8 @@ public final class Lexemes {
     }
 
     private static void comment(SourceFile file, int from, int to, List<Lexeme> result) {
-        int start = file.text().indexOf("//", from);
-        if (start >= 0 && start < to) {
+        int start = file.text().substring(from, to).indexOf("//") + from;
+        if (start >= from) {
             String text = file.text().substring(start, to).stripTrailing();
             result.add(new Lexeme(Kind.COMMENT, text, new Span(file, start, start + text.length())));
         }
