@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.BinaryOperator;
 import org.ricasso.dsl.source.Span;
+import org.ricasso.dsl.syntax.Expression.Operator;
 import org.ricasso.shared.calculation.Calculation;
 import org.ricasso.shared.quantity.Interval;
 import org.ricasso.shared.quantity.Quantity;
@@ -104,6 +105,12 @@ final class Functions {
                 frame.refusals.add(new Frame.Refusal(refused.getMessage(), new Reads(), ""));
                 return new Value.Logic(Truth.UNKNOWN);
             }
+        }
+
+        @Override
+        public List<Comparison> comparisons() {
+            return name.equals("inside") && Comparison.isNumber(first.type()) && Comparison.isNumber(second.type())
+                    ? List.of(new Comparison(this, Operator.IN, first, second)) : List.of();
         }
 
         private static Truth overlaps(Value a, Value b, boolean reach) {

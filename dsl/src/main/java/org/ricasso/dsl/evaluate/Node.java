@@ -1,5 +1,6 @@
 package org.ricasso.dsl.evaluate;
 
+import java.util.List;
 import org.ricasso.dsl.source.Span;
 
 /** A checked expression, ready to be evaluated. Immutable, shared by threads; all that changes is in the frame. */
@@ -27,8 +28,18 @@ public abstract class Node {
         }
         frame.trace.enter();
         Value value = compute(frame);
-        frame.trace.leave(span.text().strip().replaceAll("\\s*\\R\\s*", " "), value, source(frame, value));
+        frame.trace.leave(oneLine(span), value, source(frame, value));
         return value;
+    }
+
+    /** What is written at a place, on one line. */
+    static String oneLine(Span span) {
+        return span.text().strip().replaceAll("\\s*\\R\\s*", " ");
+    }
+
+    /** For a condition the comparisons of numbers that must all hold for it to hold, as written from left to right. */
+    public List<Comparison> comparisons() {
+        return List.of();
     }
 
     protected abstract Value compute(Frame frame);

@@ -1,5 +1,7 @@
 package org.ricasso.dsl.evaluate;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Expression;
 import org.ricasso.dsl.syntax.Expression.Operator;
@@ -195,6 +197,16 @@ final class Operators {
             Truth b = truth(frame, right.eval(frame));
             return new Value.Logic(operator == Operator.AND ? a.and(b) : a.or(b));
         }
+
+        @Override
+        public List<Comparison> comparisons() {
+            if (operator != Operator.AND) {
+                return List.of();
+            }
+            List<Comparison> result = new ArrayList<>(left.comparisons());
+            result.addAll(right.comparisons());
+            return result;
+        }
     }
 
     static Truth truth(Frame frame, Value value) {
@@ -242,6 +254,12 @@ final class Operators {
                 frame.refusals.add(new Frame.Refusal(refused.getMessage(), new Reads(), ""));
                 return new Value.Logic(Truth.UNKNOWN);
             }
+        }
+
+        @Override
+        public List<Comparison> comparisons() {
+            return operator == Operator.EQUALS || !Comparison.isNumber(left.type()) || !Comparison.isNumber(right.type())
+                    ? List.of() : List.of(new Comparison(this, operator, left, right));
         }
 
         private static Value clock(Value value) {

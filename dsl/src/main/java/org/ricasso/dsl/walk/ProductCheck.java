@@ -34,7 +34,7 @@ final class ProductCheck {
     }
 
     CheckedProduct check() {
-        Walk walk = new Walk(vocabulary, route, Changes.none(product)).run();
+        Walk walk = new Walk(vocabulary, route, Changes.none(product)).withMargins().run();
         List<Outcome> outcomes = new Characteristics(walk).judge();
         List<Diagnostic> diagnostics = new ArrayList<>();
         groups(walk).forEach(group -> diagnostics.add(group.diagnostic(walk)));

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.diagnostics.Severity;
 import org.ricasso.dsl.evaluate.Frame;
+import org.ricasso.dsl.evaluate.Margin;
 import org.ricasso.dsl.evaluate.Reads;
 import org.ricasso.dsl.evaluate.Shows;
 import org.ricasso.dsl.evaluate.Truth;
@@ -60,18 +61,23 @@ final class RuleCheck {
         int number = index < 0 ? 0 : walk.steps.get(index).number();
         switch (verdict.outcome()) {
             case NOT_A_SUBJECT -> { }
-            case HOLDS -> walk.judgements.add(new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.HOLDS, ""));
+            case HOLDS -> walk.judgements.add(new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.HOLDS, "",
+                    margins(form, frame)));
             case NOT_JUDGED -> walk.judgements.add(new Judgement(rule.name(), rule.title(), number,
-                    Judgement.Verdict.NOT_JUDGED, verdict.detail()));
+                    Judgement.Verdict.NOT_JUDGED, verdict.detail(), List.of()));
             case FAILS -> {
                 walk.judgements.add(new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.FAILS,
-                        verdict.detail()));
+                        verdict.detail(), margins(form, frame)));
                 boolean follows = form.reads().properties.stream().anyMatch(slot -> walk.found[slot]);
                 (follows ? walk.suspects : walk.findings).add(finding(rule, form, frame, index, verdict));
                 return !follows;
             }
         }
         return false;
+    }
+
+    private List<Margin> margins(Rule.Form form, Frame frame) {
+        return walk.margins ? Margin.of(form.require(), frame) : List.of();
     }
 
     private Finding finding(Rule rule, Rule.Form form, Frame frame, int index, Verdict verdict) {

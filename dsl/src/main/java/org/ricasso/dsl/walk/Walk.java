@@ -52,6 +52,7 @@ final class Walk {
     private Value[] last;
     /** Whether a step is walked again in a loop: what its page needs has been noted. */
     private boolean again;
+    boolean margins;
     private final Changes changes;
     private final RuleCheck rules;
 
@@ -74,6 +75,12 @@ final class Walk {
         this.rules = new RuleCheck(this);
         Arrays.fill(lastChange, -1);
         Arrays.fill(lastDisturbed, -1);
+    }
+
+    /** Has the margins of rules noted, which trials of remedies do without. */
+    Walk withMargins() {
+        margins = true;
+        return this;
     }
 
     Walk run() {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.evaluate.Derivation;
+import org.ricasso.dsl.evaluate.Margin;
 import org.ricasso.dsl.evaluate.Property;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.House;
@@ -21,7 +22,6 @@ import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.walk.CheckedProduct;
 import org.ricasso.dsl.walk.CheckedStep;
 import org.ricasso.dsl.walk.Judgement;
-import org.ricasso.dsl.walk.Margin;
 import org.ricasso.dsl.walk.Outcome;
 import org.ricasso.dsl.walk.Walked;
 
@@ -227,12 +227,12 @@ public final class HouseReport {
         values.value(outcome.asked());
         json.writeFieldName("found");
         values.value(outcome.found());
-        Margin margin = Margin.of(outcome.asked(), outcome.found());
+        Margin margin = Margin.inside(outcome.asked(), outcome.found());
         if (margin != null) {
             json.writeObjectFieldStart("margin");
             json.writeNumberField("aim", margin.aim());
             json.writeNumberField("reach", margin.reach());
-            json.writeStringField("shown", margin.shown());
+            json.writeStringField("shown", margin.shownReach());
             json.writeEndObject();
         }
         Property property = house.vocabulary().propertyFor(null, outcome.path());

@@ -32,6 +32,12 @@ public final class QuantityFormat {
         return withUnit(round(quantity, coherent, decimals, RoundingMode.HALF_EVEN), quantity.shown().unit());
     }
 
+    /** One coherent number in the quantity's unit, rounded down: what is to spare never looks more than it is. */
+    public static String down(Quantity quantity, double coherent) {
+        return withUnit(round(quantity, coherent, decimals(quantity, Interval.of(coherent)), RoundingMode.FLOOR),
+                quantity.shown().unit());
+    }
+
     /** Some band of the quantity's measure, in its unit. */
     public static String band(Quantity quantity, Interval band) {
         Unit unit = quantity.shown().unit();

@@ -100,7 +100,7 @@ final class SpecPages {
                 outcome.measuredAt().equals(List.of(outcome.madeAt())));
     }
 
-    private static String word(Outcome.Made made) {
+    static String word(Outcome.Made made) {
         return switch (made) {
             case PROVED -> "proved";
             case AIMED -> "aimed";

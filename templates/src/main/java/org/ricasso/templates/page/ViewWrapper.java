@@ -19,7 +19,8 @@ import java.util.List;
 final class ViewWrapper extends DefaultObjectWrapper {
     private static final List<Class<? extends Record>> VIEWS = List.of(
             Fact.class, Finding.class, Finding.Place.class, Finding.Cure.class, Identity.class, Overview.class,
-            Overview.Product.class, RuleReport.class, RuleReport.Ruling.class, RuleReport.Place.class, Shown.class,
+            Overview.Product.class, RuleReport.class, RuleReport.Made.class, RuleReport.Room.class,
+            RuleReport.Ruling.class, RuleReport.Place.class, Shown.class,
             Shown.Line.class, SpecSheet.class, SpecSheet.Section.class, SpecSheet.Group.class, SpecSheet.Row.class,
             SpecSheet.Became.class, StepLink.class, WorkInstruction.class, WorkInstruction.Arrival.class,
             WorkInstruction.Caution.class, WorkInstruction.Check.class, WorkInstruction.Clock.class,

@@ -31,8 +31,16 @@ class SpecSheetTest {
                 "Does not hold", "A quenched blade does not wait", "155 Quench : waits up to 5 h",
                 "Not judged", "That is not a pass.", "The last belt leaves the roughness",
                 "The product as a whole: blade.roughness is not written",
-                "Holds", "A blade is quenched before it is tempered", "170 Temper");
+                "Holds", "A blade is quenched before it is tempered", "170 Temper",
+                "The edge keeps its thickness", "155 Quench : 0.07 mm to spare with scatter 0.02 mm to spare");
         assertThat(Pages.text(PAGES.get("index.html"))).contains("Rules not judged: 1");
+    }
+
+    @Test
+    void theRuleReportSaysHowFarACharacteristicIsFromItsLimit() {
+        assertThat(Pages.text(PAGES.get("ab-2120/rules.html"))).containsSubsequence("Characteristics",
+                "Blade, hardness", "55 to 58 HRC", "Aimed", "to spare", "with scatter", "0.6 HRC beyond",
+                "Blade, edge, behind", "0.30 ± 0.05 mm", "Proved", "0.02 mm to spare");
     }
 
     @Test

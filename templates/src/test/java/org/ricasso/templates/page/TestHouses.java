@@ -12,6 +12,7 @@ import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Edit;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.diagnostics.Remedy;
+import org.ricasso.dsl.evaluate.Margin;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.Thing;
 import org.ricasso.dsl.source.SourceFile;
@@ -97,11 +98,13 @@ final class TestHouses {
                         number(MM, 0.00028, 0.00033, null), Outcome.Made.PROVED, 155, List.of(200)));
         List<Judgement> judgements = List.of(
                 new Judgement("quench-before-temper", t("A blade is quenched before it is tempered"), 170,
-                        Judgement.Verdict.HOLDS, ""),
+                        Judgement.Verdict.HOLDS, "", List.of()),
+                new Judgement("edge-behind", t("The edge keeps its thickness"), 155, Judgement.Verdict.HOLDS, "",
+                        List.of(new Margin(null, 0.00007, 0.00002, MM, 2))),
                 new Judgement("roughness-reached", t("The last belt leaves the roughness"), 0,
-                        Judgement.Verdict.NOT_JUDGED, t("blade.roughness is not written")),
+                        Judgement.Verdict.NOT_JUDGED, t("blade.roughness is not written"), List.of()),
                 new Judgement("delay", t("A quenched blade does not wait"), 155, Judgement.Verdict.FAILS,
-                        t("waits up to 5 h")));
+                        t("waits up to 5 h"), List.of()));
         return new CheckedProduct(product, steps, outcomes, judgements, findings);
     }
 
