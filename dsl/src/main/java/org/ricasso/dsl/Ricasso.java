@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import org.ricasso.dsl.answer.Calculator;
 import org.ricasso.dsl.answer.Explainer;
 import org.ricasso.dsl.diagnostics.Findings;
@@ -16,9 +17,13 @@ import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.syntax.Damage;
 import org.ricasso.dsl.syntax.ParseResult;
 import org.ricasso.dsl.syntax.Parser;
+import org.ricasso.dsl.syntax.SyntaxTree;
 import org.ricasso.dsl.vocabulary.VocabularyLoader;
 import org.ricasso.dsl.walk.CheckedHouse;
 import org.ricasso.dsl.walk.HouseCheck;
+import org.ricasso.dsl.words.TranslatorSheet;
+import org.ricasso.dsl.words.Words;
+import org.ricasso.dsl.words.WordsLoader;
 import org.ricasso.shared.Shipped;
 import org.ricasso.shared.calculation.Calculation;
 import org.ricasso.shared.calculation.Calculations;
@@ -32,10 +37,12 @@ import org.ricasso.shared.calculation.Calculations;
 public final class Ricasso {
     private final House house;
     private final CheckedHouse checked;
+    private final Words words;
 
-    private Ricasso(House house, CheckedHouse checked) {
+    private Ricasso(House house, CheckedHouse checked, Words words) {
         this.house = house;
         this.checked = checked;
+        this.words = words;
     }
 
     /**
@@ -47,10 +54,21 @@ public final class Ricasso {
      */
     public static Ricasso check(Texts texts, List<Calculation> calculations, Set<String> only) {
         Loaded loaded = load(texts, calculations);
-        return new Ricasso(loaded.house(), HouseCheck.check(loaded.house(), loaded.findings(), only));
+        return new Ricasso(loaded.house(), HouseCheck.check(loaded.house(), loaded.findings(), only), loaded.words());
     }
 
-    private record Loaded(House house, Findings findings) {}
+    /**
+     * What is still to be written in a language, as texts to fill in, by file name.
+     *
+     * @param texts the texts, vocabulary and all
+     * @param language the language's tag, such as {@code de}
+     */
+    public static SortedMap<String, String> wordsToWrite(Texts texts, List<Calculation> calculations, String language) {
+        List<SyntaxTree> trees = texts.inOrder().stream().map(text -> Parser.parse(text).tree()).toList();
+        return TranslatorSheet.of(trees, VocabularyLoader.load(trees, texts.data(), calculations, new Findings()), language);
+    }
+
+    private record Loaded(House house, Words words, Findings findings) {}
 
     /** Of the trees nothing is kept but what the house holds on to. */
     private static Loaded load(Texts texts, List<Calculation> calculations) {
@@ -58,10 +76,11 @@ public final class Ricasso {
         Damage damage = Damage.of(parsed);
         Findings findings = new Findings(damage);
         parsed.forEach(p -> findings.addSyntax(p.diagnostics()));
-        VocabularyLoader.Loaded loaded = VocabularyLoader.load(parsed.stream().map(ParseResult::tree).toList(), texts.data(),
-                calculations, findings);
+        List<SyntaxTree> trees = parsed.stream().map(ParseResult::tree).toList();
+        VocabularyLoader.Loaded loaded = VocabularyLoader.load(trees, texts.data(), calculations, findings);
         RuleExamples.run(loaded.vocabulary(), findings);
-        return new Loaded(House.load(loaded, damage, findings), findings);
+        Words words = WordsLoader.load(trees, loaded, findings);
+        return new Loaded(House.load(loaded, damage, findings), words, findings);
     }
 
     /** The works' own texts with those shipped in {@code shared} before them. */
@@ -96,6 +115,11 @@ public final class Ricasso {
 
     public CheckedHouse checked() {
         return checked;
+    }
+
+    /** What the texts are in other languages. */
+    public Words words() {
+        return words;
     }
 
     /** The house as loaded. */

@@ -73,7 +73,7 @@ final class BlockBuilder {
         return new Path(context.word().stream().map(spans::name).toList(), spans.of(context));
     }
 
-    private Path column(SpecParser.ColumnContext context) {
+    Path column(SpecParser.ColumnContext context) {
         List<Name> names = new ArrayList<>();
         names.add(spans.name(context.word()));
         context.name().forEach(n -> names.add(spans.name(n)));

@@ -93,7 +93,7 @@ final class TreeBuilder {
         List<Text> instruct = new ArrayList<>();
         for (SpecParser.WordsLineContext line : part.wordsLine()) {
             if (line instanceof SpecParser.WordsTextContext text) {
-                entries.add(new Declaration.Translation(blocks.path(text.path()), texts.text(text.STRING().getSymbol()),
+                entries.add(new Declaration.Translation(blocks.column(text.column()), texts.text(text.STRING().getSymbol()),
                         spans.of(text)));
             } else {
                 ((SpecParser.WordsInstructContext) line).textBlock().STRING()

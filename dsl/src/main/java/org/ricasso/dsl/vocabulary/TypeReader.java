@@ -55,6 +55,8 @@ final class TypeReader {
         }
         switch (name.text()) {
             case "text":
+            case "note":
+                // a note is a text that is on no page
                 return Type.Plain.TEXT;
             case "date":
                 return Type.Plain.DATE;
@@ -71,7 +73,7 @@ final class TypeReader {
         }
         Set<String> known = new TreeSet<>(vocabulary.dimensions.keySet());
         known.addAll(vocabulary.kinds.keySet());
-        known.addAll(List.of("text", "date", "yes-no", "rate", "clock"));
+        known.addAll(List.of("text", "note", "date", "yes-no", "rate", "clock"));
         findings.unknownName(name.span(), "type", name.text(), known);
         return Type.Plain.ANY;
     }

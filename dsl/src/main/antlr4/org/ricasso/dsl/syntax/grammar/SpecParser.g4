@@ -52,7 +52,7 @@ item
 entryValue : value | END grid ;
 grid : gridHead ( END gridRow )* ;
 gridHead : BAR ( column BAR )+ ;
-column : word ( DOT name )* ;                                // route.20.length
+column : word ( DOT name )* ;                                // route.20.length: a step goes by its number
 gridRow : BAR ( cell BAR )+ ;
 cell : value? ;
 
@@ -119,13 +119,13 @@ binding : path COLON entryValue ;
 // Another language: what stands for the texts that a declaration prints.
 wordsBlock : LBRACE ( wordsItem END )* RBRACE ;
 wordsItem
-    : ( OPERATION | RULE | KIND | WORD ) name STRING? wordsPart        # wordsOf
+    : ( OPERATION | RULE | KIND | ROUTE | WORD ) name STRING? wordsPart   # wordsOf
     | WORKPIECE OF word wordsPart                            # wordsOfWorkpiece
     | path COLON STRING                                      # wordsEntry
     ;
 wordsPart : LBRACE ( wordsLine END )* RBRACE ;
 wordsLine
-    : path COLON STRING                                      # wordsText
+    : column COLON STRING                                    # wordsText
     | INSTRUCT textBlock                                     # wordsInstruct
     ;
 
