@@ -350,6 +350,6 @@ public final class Checker {
                 pieces.add(node(hole.expression(), null, false));
             }
         }
-        return new TextNode(pieces);
+        return new TextNode(pieces, text.written());
     }
 }

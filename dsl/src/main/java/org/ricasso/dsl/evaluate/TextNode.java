@@ -2,21 +2,29 @@ package org.ricasso.dsl.evaluate;
 
 import java.util.List;
 
-/** A text whose holes are filled from a frame. Pieces are strings and nodes. */
-public record TextNode(List<Object> pieces) {
+/**
+ * A text whose holes are filled from a frame.
+ *
+ * @param pieces strings and nodes
+ * @param written the text with its holes as written
+ */
+public record TextNode(List<Object> pieces, String written) {
     public TextNode {
         pieces = List.copyOf(pieces);
     }
 
-    public String fill(Frame frame) {
-        StringBuilder result = new StringBuilder();
-        for (Object piece : pieces) {
+    /** The text with its values. */
+    public Filled filled(Frame frame) {
+        return new Filled(written, pieces.stream().map(piece -> {
             if (piece instanceof Node node) {
-                result.append(Shows.show(node.eval(frame)));
-            } else {
-                result.append(piece);
+                Value value = node.eval(frame);
+                return new Filled.Piece(Shows.show(value), value);
             }
-        }
-        return result.toString();
+            return new Filled.Piece((String) piece, null);
+        }).toList());
+    }
+
+    public String fill(Frame frame) {
+        return filled(frame).text();
     }
 }

@@ -2,6 +2,7 @@ package org.ricasso.dsl.rules;
 
 import java.util.Set;
 import org.ricasso.dsl.evaluate.Comparisons;
+import org.ricasso.dsl.evaluate.Filled;
 import org.ricasso.dsl.evaluate.Frame;
 import org.ricasso.dsl.evaluate.Truth;
 import org.ricasso.dsl.evaluate.Value;
@@ -13,11 +14,16 @@ import org.ricasso.dsl.vocabulary.Rule;
  * @param outcome the outcome
  * @param truth what {@code require}, or {@code when} where that decided, was worth
  * @param detail what is said of a breach, or why it was not judged
+ * @param said what is said of a breach with its values; null where the rule says nothing of its own
  */
-public record Verdict(Outcome outcome, Truth truth, String detail) {
+public record Verdict(Outcome outcome, Truth truth, String detail, Filled said) {
 
     /** A rule passes only on what holds for all values. */
     public enum Outcome { HOLDS, FAILS, NOT_JUDGED, NOT_A_SUBJECT }
+
+    private Verdict(Outcome outcome, Truth truth, String detail) {
+        this(outcome, truth, detail, null);
+    }
 
     /** Judges a rule on what a frame holds; the frame's in-between values are set. */
     public static Verdict of(Rule rule, Rule.Form form, Frame frame) {
@@ -48,19 +54,20 @@ public record Verdict(Outcome outcome, Truth truth, String detail) {
             if (truth == Truth.UNKNOWN) {
                 return new Verdict(Outcome.FAILS, truth, whyNot(frame));
             }
-            return new Verdict(Outcome.FAILS, truth, said(rule, form, frame));
+            Filled said = said(form, frame);
+            return new Verdict(Outcome.FAILS, truth, said == null ? rule.title() : said.text(), said);
         } finally {
             frame.reach = false;
         }
     }
 
     /** What is said of a breach; an example need not bind what only the saying reads. */
-    private static String said(Rule rule, Rule.Form form, Frame frame) {
+    private static Filled said(Rule.Form form, Frame frame) {
         if (form.say() == null) {
-            return rule.title();
+            return null;
         }
         Set<String> missing = Set.copyOf(frame.missing);
-        String said = form.say().fill(frame);
+        Filled said = form.say().filled(frame);
         frame.missing.retainAll(missing);
         return said;
     }

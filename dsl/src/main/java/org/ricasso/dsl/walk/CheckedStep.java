@@ -2,6 +2,7 @@ package org.ricasso.dsl.walk;
 
 import java.util.List;
 import java.util.Map;
+import org.ricasso.dsl.evaluate.Filled;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.Thing;
 import org.ricasso.dsl.source.Span;
@@ -18,7 +19,7 @@ import org.ricasso.dsl.source.Span;
  * @param centre the work centre, or {@code null}
  * @param settings what the step takes
  * @param arrival what the piece must be like
- * @param instruct the work, line by line, settings filled in
+ * @param work the work, line by line, with what stands in the holes
  * @param measured what is measured
  * @param handOver what the step changes
  * @param setUp time to set up in seconds at least, or NaN where not stated
@@ -27,15 +28,20 @@ import org.ricasso.dsl.source.Span;
  */
 public record CheckedStep(int number, String operation, String title, String purpose, String works,
         Map<String, Value> attributes, Thing centre, List<Setting> settings, List<Arrival> arrival,
-        List<String> instruct, List<Measured> measured, List<HandOver> handOver, double setUp, Value run, Span span) {
+        List<Filled> work, List<Measured> measured, List<HandOver> handOver, double setUp, Value run, Span span) {
     public CheckedStep {
         // shared by all steps of an operation, which never changes it
         attributes = java.util.Collections.unmodifiableMap(attributes);
         settings = List.copyOf(settings);
         arrival = List.copyOf(arrival);
-        instruct = List.copyOf(instruct);
+        work = List.copyOf(work);
         measured = List.copyOf(measured);
         handOver = List.copyOf(handOver);
+    }
+
+    /** The work, line by line, settings filled in. */
+    public List<String> instruct() {
+        return work.stream().map(Filled::text).toList();
     }
 
     /** A setting. {@code byDefault}: it was not written, the vocabulary's default stands. */
@@ -49,9 +55,11 @@ public record CheckedStep(int number, String operation, String title, String pur
      * @param condition what is asked, as text
      * @param complaint what happens otherwise
      * @param found what the route says the piece is
+     * @param asked what is asked; null where only the text is known
      * @param since for a {@linkplain #isDuty() duty}, the number of the step that started the clock, else 0
      */
-    public record Arrival(String path, String name, String condition, String complaint, Value found, int since) {
+    public record Arrival(String path, String name, String condition, String complaint, Value found, Value asked,
+            int since) {
         /** Whether the route cannot prove it, so that a time must be written down. */
         public boolean isDuty() {
             return since > 0;

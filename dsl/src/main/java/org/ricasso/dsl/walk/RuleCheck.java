@@ -67,7 +67,7 @@ final class RuleCheck {
                     Judgement.Verdict.NOT_JUDGED, verdict.detail(), List.of()));
             case FAILS -> {
                 walk.judgements.add(new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.FAILS,
-                        verdict.detail(), margins(form, frame)));
+                        verdict.detail(), margins(form, frame), verdict.said()));
                 boolean follows = form.reads().properties.stream().anyMatch(slot -> walk.found[slot]);
                 (follows ? walk.suspects : walk.findings).add(finding(rule, form, frame, index, verdict));
                 return !follows;

@@ -60,7 +60,7 @@ final class StepPages {
         for (Walk.Arrived arrived : walk.arrivals.get(index)) {
             Property property = arrived.need().property();
             arrival.add(new CheckedStep.Arrival(property.path(), property.name(), Conditions.text(arrived.condition()),
-                    arrived.need().complaint(), arrived.found(), arrived.since()));
+                    arrived.need().complaint(), arrived.found(), arrived.condition(), arrived.since()));
         }
         List<CheckedStep.Measured> measured = new ArrayList<>();
         for (RouteStep.Measure measure : step.measures()) {
@@ -74,7 +74,7 @@ final class StepPages {
         Value run = operation.run() == null ? null : operation.run().eval(frame);
         return new CheckedStep(step.number(), operation.name(), operation.title(), operation.purpose(),
                 vocabulary.partTitle(operation.works()), operation.attributes(), step.centre(), settings, arrival,
-                operation.instruct().stream().map(t -> t.fill(frame)).toList(), measured, handOver(index), setUp, run,
+                operation.instruct().stream().map(t -> t.filled(frame)).toList(), measured, handOver(index), setUp, run,
                 step.head());
     }
 

@@ -13,6 +13,7 @@ import org.ricasso.dsl.diagnostics.Edit;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.diagnostics.Remedy;
 import org.ricasso.dsl.evaluate.Margin;
+import org.ricasso.dsl.evaluate.Filled;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.Thing;
 import org.ricasso.dsl.source.SourceFile;
@@ -111,7 +112,7 @@ final class TestHouses {
     private CheckedStep quench() {
         return new CheckedStep(155, "quench", t("Quench"), t("Makes the blade hard."), t("Blade"), Map.of(), null,
                 List.of(new CheckedStep.Setting("medium", Value.Words.of("nitrogen"), false)), List.of(),
-                List.of(t("Open the valve.")), List.of(),
+                List.of(Filled.plain(t("Open the valve."))), List.of(),
                 List.of(new CheckedStep.HandOver("blade.since-quench", "since-quench", new Value.Clock(0)),
                         new CheckedStep.HandOver("blade.structure", "structure", Value.Words.of("as-quenched"))),
                 Double.NaN, null, span());
@@ -141,11 +142,11 @@ final class TestHouses {
                         new CheckedStep.Setting("hold", number(HOUR, 7200, 7200, "2 h"), false),
                         new CheckedStep.Setting("cycles", number(Unit.NONE, 1, 1, "1"), true)),
                 List.of(new CheckedStep.Arrival("blade.structure", "structure", t("as-quenched or tempered"),
-                                t("only a hardened blade is tempered"), Value.Words.of("as-quenched"), 0),
+                                t("only a hardened blade is tempered"), Value.Words.of("as-quenched"), null, 0),
                         new CheckedStep.Arrival("blade.since-quench", "since-quench", t("max 4 h"),
-                                t("a quenched blade left cold may crack"), new Value.Clock(1800), 155)),
-                List.of(t("Load the rack so that no blade touches another."),
-                        t("Set 180 ± 5 °C for 2 h.")), List.of(),
+                                t("a quenched blade left cold may crack"), new Value.Clock(1800), null, 155)),
+                List.of(Filled.plain(t("Load the rack so that no blade touches another.")),
+                        Filled.plain(t("Set 180 ± 5 °C for 2 h."))), List.of(),
                 List.of(new CheckedStep.HandOver("blade.hardness", "hardness", predicted()),
                         new CheckedStep.HandOver("blade.structure", "structure", Value.Words.of("tempered"))),
                 900, new Value.Rate(quantity(HOUR, 14400, 14400, null), "load"), span());
@@ -222,8 +223,8 @@ final class TestHouses {
         CheckedStep bake = new CheckedStep(10, "bake", "Bake", null, "Loaf", attributes,
                 thing("oven", "oven-1", "Deck oven", Map.of("stone", new Value.Txt("chamotte"))),
                 List.of(new CheckedStep.Setting("heat", number(CELSIUS, 503.15, 513.15, "235 ± 5 °C"), false)),
-                List.of(new CheckedStep.Arrival("dough", "dough", "risen", null, Value.Words.of("risen"), 0)),
-                List.of("Bake at 235 ± 5 °C."),
+                List.of(new CheckedStep.Arrival("dough", "dough", "risen", null, Value.Words.of("risen"), null, 0)),
+                List.of(Filled.plain("Bake at 235 ± 5 °C.")),
                 List.of(new CheckedStep.Measured("crust", "crust", Value.Words.of("brown"), true, measurement)),
                 List.of(new CheckedStep.HandOver("crust", "crust", Value.Words.of("brown"))), Double.NaN, null,
                 new Span(text, 0, 4));
