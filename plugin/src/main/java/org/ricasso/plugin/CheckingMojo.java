@@ -133,9 +133,9 @@ abstract class CheckingMojo extends HouseMojo {
         context.put(CHECKED, new CheckedSources(reading.texts(), only, ricasso));
         List<Diagnostic> found = ricasso.checked().diagnostics();
         report(found, name -> rule(ricasso, name));
-        write("report.xml", () -> new CaseReport().of(ricasso.checked()));
-        write("house.schema.json", HouseReport::schema);
-        write("house.json", () -> new HouseReport(ricasso).bytes());
+        write("report.xml", out -> out.write(new CaseReport().of(ricasso.checked())));
+        write("house.schema.json", out -> out.write(HouseReport.schema()));
+        write("house.json", new HouseReport(ricasso)::write);
         print(found);
         getLog().info(Counts.number(ricasso.checked().products().size(), "product") + " checked, "
                 + Counts.number(reading.count(), "text") + " read: " + Counts.of(found).words() + ".");
@@ -154,18 +154,13 @@ abstract class CheckingMojo extends HouseMojo {
     private void report(List<Diagnostic> found, java.util.function.Function<String, ReportRule> rules)
             throws MojoExecutionException {
         Path root = sourceRoot == null ? SourceRoot.of(module()) : sourceRoot.toPath();
-        write(REPORT, () -> new SarifReport(root, module(), version, rules).of(found));
+        write(REPORT, out -> out.write(new SarifReport(root, module(), version, rules).of(found)));
     }
 
-    /** A report's content. */
-    private interface Content {
-        byte[] bytes() throws IOException;
-    }
-
-    private void write(String name, Content content) throws MojoExecutionException {
+    private void write(String name, ReportFile.Content content) throws MojoExecutionException {
         Path file = reportDirectory.toPath().resolve(name);
         try {
-            ReportFile.write(file, content.bytes());
+            ReportFile.write(file, content);
         } catch (IOException e) {
             throw new MojoExecutionException("The report " + shown(file) + " cannot be written: " + e, e);
         }

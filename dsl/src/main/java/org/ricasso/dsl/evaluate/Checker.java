@@ -255,7 +255,7 @@ public final class Checker {
             }
         }
         if (scope.properties()) {
-            Node setting = setting(name, text);
+            Node setting = setting(name, name.span(), text);
             if (setting != null) {
                 return setting;
             }
@@ -287,12 +287,12 @@ public final class Checker {
     }
 
     /** The setting of the step by this name, or null. */
-    Node setting(Name name, String key) {
+    Node setting(Name name, Span written, String key) {
         for (int i = 0; i < scope.settings().size(); i++) {
             EntryType setting = scope.settings().get(i);
             if (setting.name().equals(name.text())) {
                 reads.settings.add(i);
-                return new Nodes.SettingUse(name.span(), setting.type(), i, key);
+                return new Nodes.SettingUse(written, setting.type(), i, key);
             }
         }
         return null;

@@ -1,5 +1,6 @@
 package org.ricasso.dsl.evaluate;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BinaryOperator;
@@ -27,6 +28,11 @@ final class Functions {
         }
 
         @Override
+        List<Node> parts() {
+            return arguments;
+        }
+
+        @Override
         protected Value compute(Frame frame) {
             Value result = arguments.get(0).eval(frame);
             for (Node argument : arguments.subList(1, arguments.size())) {
@@ -48,6 +54,11 @@ final class Functions {
         Known(Span span, Node argument) {
             super(span, Type.Plain.LOGIC);
             this.argument = argument;
+        }
+
+        @Override
+        List<Node> parts() {
+            return List.of(argument);
         }
 
         @Override
@@ -85,6 +96,11 @@ final class Functions {
             this.name = name;
             this.first = first;
             this.second = second;
+        }
+
+        @Override
+        List<Node> parts() {
+            return List.of(first, second);
         }
 
         @Override
@@ -138,6 +154,13 @@ final class Functions {
         }
 
         @Override
+        List<Node> parts() {
+            List<Node> result = new ArrayList<>(stations);
+            result.add(0, target);
+            return result;
+        }
+
+        @Override
         protected Value compute(Frame frame) {
             Value value = target.eval(frame);
             Value from = stations.get(0).eval(frame);
@@ -166,6 +189,11 @@ final class Functions {
             this.arguments = List.copyOf(arguments);
             this.reads = List.copyOf(reads);
             this.arithmetic = arithmetic;
+        }
+
+        @Override
+        List<Node> parts() {
+            return arguments;
         }
 
         @Override
@@ -230,6 +258,11 @@ final class Functions {
             this.arguments = List.copyOf(arguments);
             this.reads = List.copyOf(reads);
             this.lexicon = lexicon;
+        }
+
+        @Override
+        List<Node> parts() {
+            return arguments;
         }
 
         @Override

@@ -40,7 +40,8 @@ public record Margin(Span of, double aim, double reach, Unit unit, int decimals)
         return least(null, Operator.IN, found, asked);
     }
 
-    private static Margin of(Comparison comparison, Value left, Value right) {
+    /** The margin between the two sides of a comparison; null where nothing can be measured. */
+    public static Margin of(Comparison comparison, Value left, Value right) {
         return least(comparison.node().span(), comparison.operator(), left, right);
     }
 

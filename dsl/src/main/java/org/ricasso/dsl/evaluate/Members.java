@@ -79,7 +79,7 @@ final class Members {
 
     private Node setting(Expression.Member member) {
         String key = member.span().text();
-        Node setting = checker.setting(member.name(), key);
+        Node setting = checker.setting(member.name(), member.span(), key);
         if (setting != null) {
             return setting;
         }
@@ -106,15 +106,22 @@ final class Members {
         }
         Value value = checker.scope.attributes() == null ? new Value.Absent(member.span().text())
                 : checker.scope.attributes().getOrDefault(name, new Value.Absent(member.span().text()));
-        return new Attribute(member.span(), entry.type(), value);
+        return new Attribute(member.span(), entry.type(), name, value);
     }
 
     private static final class Attribute extends Nodes.Place {
+        private final String name;
         private final Value value;
 
-        Attribute(Span span, Type type, Value value) {
+        Attribute(Span span, Type type, String name, Value value) {
             super(span, type, span.text());
+            this.name = name;
             this.value = value;
+        }
+
+        @Override
+        public List<Input> inputs() {
+            return List.of(new Input(oneLine(span()), new Input.Source.Root("operation"), name));
         }
 
         @Override
@@ -172,6 +179,11 @@ final class Members {
         }
 
         @Override
+        public List<Input> inputs() {
+            return use.inputs();
+        }
+
+        @Override
         boolean isLeaf() {
             return false;
         }
@@ -213,6 +225,11 @@ final class Members {
             this.name = name;
             this.take = take;
             this.arithmetic = arithmetic;
+        }
+
+        @Override
+        List<Node> parts() {
+            return List.of(target);
         }
 
         @Override

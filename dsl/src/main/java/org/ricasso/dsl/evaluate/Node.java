@@ -37,6 +37,21 @@ public abstract class Node {
         return span.text().strip().replaceAll("\\s*\\R\\s*", " ");
     }
 
+    /** The expression as written, on one line. */
+    public String text() {
+        return oneLine(span);
+    }
+
+    /** The places that the expression reads, each way of writing it once. */
+    public List<Input> inputs() {
+        return Input.of(parts());
+    }
+
+    /** What it is made of. */
+    List<Node> parts() {
+        return List.of();
+    }
+
     /** For a condition the comparisons of numbers that must all hold for it to hold, as written from left to right. */
     public List<Comparison> comparisons() {
         return List.of();

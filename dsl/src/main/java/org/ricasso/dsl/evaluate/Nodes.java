@@ -55,6 +55,11 @@ final class Nodes {
         }
 
         @Override
+        public List<Input> inputs() {
+            return List.of(new Input(oneLine(span()), new Input.Source.Setting(index), ""));
+        }
+
+        @Override
         Value read(Frame frame) {
             return frame.settings[index];
         }
@@ -81,6 +86,11 @@ final class Nodes {
         }
 
         @Override
+        public List<Input> inputs() {
+            return List.of(new Input(oneLine(span()), new Input.Source.Between(index), ""));
+        }
+
+        @Override
         protected Value compute(Frame frame) {
             return frame.lets[index];
         }
@@ -97,6 +107,11 @@ final class Nodes {
         }
 
         @Override
+        public List<Input> inputs() {
+            return List.of(new Input(oneLine(span()), new Input.Source.State(property, after), ""));
+        }
+
+        @Override
         Value read(Frame frame) {
             return (after ? frame.after : frame.before)[property.slot()];
         }
@@ -106,6 +121,11 @@ final class Nodes {
     static final class Root extends Place {
         Root(Span span, Type type, String key) {
             super(span, type, key);
+        }
+
+        @Override
+        public List<Input> inputs() {
+            return List.of(new Input(oneLine(span()), new Input.Source.Root(key()), ""));
         }
 
         @Override
@@ -130,6 +150,11 @@ final class Nodes {
         }
 
         @Override
+        public List<Input> inputs() {
+            return List.of(new Input("", new Input.Source.Root(""), ""));
+        }
+
+        @Override
         protected Value compute(Frame frame) {
             return frame.self == null ? new Value.Absent("") : new Value.Ref(frame.self);
         }
@@ -144,6 +169,13 @@ final class Nodes {
             super(span, type, key);
             this.target = target;
             this.entry = entry;
+        }
+
+        @Override
+        public List<Input> inputs() {
+            List<Input> of = target.inputs();
+            return target.type() instanceof Type.RowOf || of.size() != 1 || !(target instanceof Place) && !(target instanceof Self)
+                    && !(target instanceof LetUse) ? of : List.of(of.get(0).down(oneLine(span()), entry));
         }
 
         @Override
@@ -201,6 +233,11 @@ final class Nodes {
         }
 
         @Override
+        public List<Input> inputs() {
+            return List.of(new Input(oneLine(span()), new Input.Source.Station(axis, end), ""));
+        }
+
+        @Override
         protected Value compute(Frame frame) {
             double position = end ? lexicon.axisLength(axis, frame.product) : 0;
             return Double.isNaN(position) ? new Value.Unknown("the length of the axis is not known", false)
@@ -215,6 +252,11 @@ final class Nodes {
         Listed(Span span, Type type, List<Node> elements) {
             super(span, type);
             this.elements = List.copyOf(elements);
+        }
+
+        @Override
+        List<Node> parts() {
+            return elements;
         }
 
         @Override
@@ -235,6 +277,11 @@ final class Nodes {
             super(span, Type.Plain.RATE);
             this.amount = amount;
             this.each = each;
+        }
+
+        @Override
+        List<Node> parts() {
+            return List.of(amount);
         }
 
         @Override

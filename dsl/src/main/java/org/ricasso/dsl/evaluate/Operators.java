@@ -189,6 +189,11 @@ final class Operators {
         }
 
         @Override
+        List<Node> parts() {
+            return List.of(left, right);
+        }
+
+        @Override
         protected Value compute(Frame frame) {
             Truth a = truth(frame, left.eval(frame));
             if (a == (operator == Operator.AND ? Truth.NONE : Truth.ALL)) {
@@ -223,6 +228,11 @@ final class Operators {
         }
 
         @Override
+        List<Node> parts() {
+            return List.of(operand);
+        }
+
+        @Override
         protected Value compute(Frame frame) {
             return new Value.Logic(truth(frame, operand.eval(frame)).not());
         }
@@ -238,6 +248,11 @@ final class Operators {
             this.operator = operator;
             this.left = left;
             this.right = right;
+        }
+
+        @Override
+        List<Node> parts() {
+            return List.of(left, right);
         }
 
         @Override
@@ -286,6 +301,11 @@ final class Operators {
         }
 
         @Override
+        List<Node> parts() {
+            return List.of(left, right);
+        }
+
+        @Override
         protected Value compute(Frame frame) {
             Value a = left.eval(frame);
             Value b = right.eval(frame);
@@ -323,6 +343,11 @@ final class Operators {
         }
 
         @Override
+        List<Node> parts() {
+            return List.of(operand);
+        }
+
+        @Override
         protected Value compute(Frame frame) {
             Value value = operand.eval(frame);
             if (value instanceof Value.Num num) {
@@ -340,6 +365,11 @@ final class Operators {
             super(span, type);
             this.bound = bound;
             this.upper = upper;
+        }
+
+        @Override
+        List<Node> parts() {
+            return List.of(bound);
         }
 
         @Override
@@ -376,6 +406,11 @@ final class Operators {
             this.then = then;
             this.otherwise = otherwise;
             this.arithmetic = arithmetic;
+        }
+
+        @Override
+        List<Node> parts() {
+            return List.of(condition, then, otherwise);
         }
 
         @Override

@@ -171,7 +171,7 @@ final class RouteReader {
     private void unread(Operation operation, Step step, Map<Integer, RouteStep.Measure> measures) {
         for (int slot : operation.measures()) {
             measures.putIfAbsent(slot, new RouteStep.Measure(vocabulary.properties().get(slot),
-                    new Value.Entries(Map.of()), FAULT, step.operation().span()));
+                    new Value.Entries(Map.of()), FAULT, step.operation().span(), Map.of()));
         }
     }
 
@@ -258,6 +258,7 @@ final class RouteReader {
         }
         Value limit = null;
         Map<String, Value> entries = new LinkedHashMap<>();
+        Map<String, Span> places = new LinkedHashMap<>();
         Map<String, EntryType> types = vocabulary.entries("measurement");
         if (types == null) {
             findings.error("kind-missing", name.span(), "the vocabulary declares no kind measurement");
@@ -272,6 +273,7 @@ final class RouteReader {
                 continue;
             }
             String key = entry.path().text();
+            places.put(key, entry.value().span());
             if (key.equals("limit")) {
                 limit = reader.read(entry.value(), EntryType.plain("limit", limitType(property), null, entry.span()));
             } else if (types.containsKey(key)) {
@@ -298,7 +300,7 @@ final class RouteReader {
                 entries.put(type.name(), FAULT);
             }
         }
-        measures.put(property.slot(), new RouteStep.Measure(property, new Value.Entries(entries), limit, name.span()));
+        measures.put(property.slot(), new RouteStep.Measure(property, new Value.Entries(entries), limit, name.span(), places));
         return true;
     }
 

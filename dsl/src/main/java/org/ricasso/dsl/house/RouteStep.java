@@ -1,6 +1,7 @@
 package org.ricasso.dsl.house;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.ricasso.dsl.evaluate.Property;
 import org.ricasso.dsl.evaluate.Value;
@@ -40,6 +41,11 @@ public record RouteStep(int number, Operation operation, Thing centre, Value[] s
      * @param entries the entries of kind {@code measurement}
      * @param limit the limit of an in-process characteristic, or null
      * @param span the property's name in the step
+     * @param places where the entries and the limit are written, by name; defaults have none
      */
-    public record Measure(Property property, Value.Entries entries, Value limit, Span span) {}
+    public record Measure(Property property, Value.Entries entries, Value limit, Span span, Map<String, Span> places) {
+        public Measure {
+            places = Map.copyOf(places);
+        }
+    }
 }

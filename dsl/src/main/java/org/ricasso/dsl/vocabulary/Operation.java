@@ -34,10 +34,12 @@ import org.ricasso.dsl.source.Span;
  * @param run time a step takes, or null
  * @param instruct the work, line by line
  * @param span where it is declared
+ * @param letNames the names of the in-between values, in their order
  */
 public record Operation(String name, String title, String purpose, List<Thing> at, String works, List<EntryType> takes,
         List<Need> needs, List<Node> lets, List<Leave> leaves, Set<Integer> disturbs, Set<Integer> measures, Set<String> joins,
-        Map<String, Value> attributes, Node setUp, Node run, List<TextNode> instruct, Span span) {
+        Map<String, Value> attributes, Node setUp, Node run, List<TextNode> instruct, Span span,
+        List<String> letNames) {
     public Operation {
         at = List.copyOf(at);
         takes = List.copyOf(takes);
@@ -49,6 +51,7 @@ public record Operation(String name, String title, String purpose, List<Thing> a
         joins = Collections.unmodifiableSet(joins);
         attributes = Collections.unmodifiableMap(new LinkedHashMap<>(attributes));
         instruct = List.copyOf(instruct);
+        letNames = List.copyOf(letNames);
     }
 
     /** A condition on the piece that arrives. */

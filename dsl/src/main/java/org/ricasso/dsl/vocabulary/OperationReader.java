@@ -118,7 +118,7 @@ final class OperationReader {
         String purpose = entries.containsKey("purpose") ? UnitReader.text(entries.get("purpose").value()) : "";
         vocabulary.operations.put(name, new Operation(name, title, purpose, at(entries.get("at")), works, takes, needs,
                 letNodes, leaves, slots(entries.get("disturbs"), works), slots(entries.get("measures"), works), joins(entries.get("joins")), attributes,
-                setUp, run, instruct, declaration.head().name().span()));
+                setUp, run, instruct, declaration.head().name().span(), lets.stream().map(Scope.Let::name).toList()));
         vocabulary.operationTexts.put(name, declaration);
     }
 

@@ -140,13 +140,21 @@ final class UnitReader {
 
     private void axis(ThingDeclaration declaration) {
         Map<String, Expression> entries = entries(declaration);
-        Axis axis = new Axis(declaration.head().name().text(), text(entries.get("start")), text(entries.get("end")),
-                text(entries.get("length")));
-        if (axis.start().isEmpty() || axis.end().isEmpty() || axis.length().isEmpty()) {
+        String start = text(entries.get("start"));
+        String end = text(entries.get("end"));
+        if (start.isEmpty() || end.isEmpty() || text(entries.get("length")).isEmpty()) {
             findings.error("missing-entry", declaration.span(), "an axis has start, end and length, each in quotes");
             return;
         }
-        vocabulary.axes.put(axis.name(), axis);
+        String name = declaration.head().name().text();
+        vocabulary.axes.put(name, new Axis(name, start, end, inside(entries.get("length"))));
+    }
+
+    /** What stands between the quotes; without quotes all of it. */
+    private static Span inside(Expression expression) {
+        Span span = expression.span();
+        return expression instanceof Expression.TextLiteral && span.text().startsWith("\"")
+                ? new Span(span.file(), span.start() + 1, span.end() - 1) : span;
     }
 
     static Map<String, Expression> entries(ThingDeclaration declaration) {

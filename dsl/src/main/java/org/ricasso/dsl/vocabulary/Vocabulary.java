@@ -250,6 +250,11 @@ public final class Vocabulary implements Lexicon {
         return node.eval(frame) instanceof Value.Num num ? num.quantity().aim().middle() : Double.NaN;
     }
 
+    /** The length of an axis as an expression of the product, or null. */
+    public Node axisLength(String axis) {
+        return axisLengths.get(axis);
+    }
+
     @Override
     public Type anySetting(String name) {
         return settings.get(name);

@@ -231,7 +231,7 @@ public final class VocabularyLoader {
     private void axisLengths() {
         Set<String> roots = vocabulary.productKind == null ? Set.of() : Set.of(vocabulary.productKind);
         for (Axis axis : vocabulary.axes.values()) {
-            ExpressionResult parsed = Parser.parseExpression(new SourceFile("axis " + axis.name(), axis.length(), true));
+            ExpressionResult parsed = Parser.parseCell(axis.length().file(), axis.length().start(), axis.length().end());
             if (parsed.expression() != null) {
                 Type length = new Type.Measured(org.ricasso.shared.quantity.Measure.LENGTH, "length");
                 vocabulary.axisLengths.put(axis.name(), new Checker(vocabulary, Scope.roots(roots), findings)

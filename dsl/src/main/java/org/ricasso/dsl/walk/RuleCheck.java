@@ -59,15 +59,18 @@ final class RuleCheck {
     private boolean judge(Rule rule, Rule.Form form, Frame frame, int index) {
         Verdict verdict = Verdict.of(rule, form, frame);
         int number = index < 0 ? 0 : walk.steps.get(index).number();
+        if (walk.passes != null && (verdict.outcome() == Verdict.Outcome.HOLDS || verdict.outcome() == Verdict.Outcome.FAILS)) {
+            walk.passes.judged(rule, form, number, frame);
+        }
         switch (verdict.outcome()) {
             case NOT_A_SUBJECT -> { }
             case HOLDS -> walk.judgements.add(new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.HOLDS, "",
-                    margins(form, frame)));
+                    margins(rule, form, frame)));
             case NOT_JUDGED -> walk.judgements.add(new Judgement(rule.name(), rule.title(), number,
                     Judgement.Verdict.NOT_JUDGED, verdict.detail(), List.of()));
             case FAILS -> {
                 walk.judgements.add(new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.FAILS,
-                        verdict.detail(), margins(form, frame), verdict.said()));
+                        verdict.detail(), margins(rule, form, frame), verdict.said()));
                 boolean follows = form.reads().properties.stream().anyMatch(slot -> walk.found[slot]);
                 (follows ? walk.suspects : walk.findings).add(finding(rule, form, frame, index, verdict));
                 return !follows;
@@ -76,8 +79,14 @@ final class RuleCheck {
         return false;
     }
 
-    private List<Margin> margins(Rule.Form form, Frame frame) {
-        return walk.margins ? Margin.of(form.require(), frame) : List.of();
+    private List<Margin> margins(Rule rule, Rule.Form form, Frame frame) {
+        if (!walk.margins) {
+            return List.of();
+        }
+        frame.reach = rule.level() == Rule.Level.SAFETY;
+        List<Margin> margins = Margin.of(form.require(), frame);
+        frame.reach = false;
+        return margins;
     }
 
     private Finding finding(Rule rule, Rule.Form form, Frame frame, int index, Verdict verdict) {

@@ -53,6 +53,8 @@ final class Walk {
     /** Whether a step is walked again in a loop: what its page needs has been noted. */
     private boolean again;
     boolean margins;
+    /** Where it is noted how values came about, or null where nobody asks. */
+    Passes passes;
     private final Changes changes;
     private final RuleCheck rules;
 
@@ -80,6 +82,12 @@ final class Walk {
     /** Has the margins of rules noted, which trials of remedies do without. */
     Walk withMargins() {
         margins = true;
+        return this;
+    }
+
+    /** Has noted how every value comes about. */
+    Walk withPasses() {
+        passes = new Passes(vocabulary);
         return this;
     }
 
@@ -112,6 +120,9 @@ final class Walk {
                 result[property.slot()] = alone[property.slot()];
             }
         }
+        if (passes != null) {
+            passes.joinedIn(result, state, alone, part);
+        }
         return result;
     }
 
@@ -130,7 +141,11 @@ final class Walk {
                     round = step(j, round);
                 }
                 again = outer;
-                joined = joined(joined, round);
+                Value[] both = joined(joined, round);
+                if (passes != null) {
+                    passes.joined(index, steps.get(index), both, joined, round);
+                }
+                joined = both;
             }
             after[index] = joined;
         }
@@ -164,6 +179,9 @@ final class Walk {
             state[property.slot()] = value == null || value instanceof Value.Absent
                     ? new Value.Unknown("no step says " + property.path(), false) : settled(property, value);
         }
+        if (passes != null) {
+            passes.begin(state, frame);
+        }
         return state;
     }
 
@@ -180,6 +198,9 @@ final class Walk {
             after[index] = arrives;
             if (!again) {
                 arrivals.add(List.of());
+            }
+            if (passes != null) {
+                passes.unknown(arrives);
             }
             return arrives;
         }
@@ -201,6 +222,9 @@ final class Walk {
         if (!again) {
             lets[index] = Arrays.equals(from, arrives) ? frame.lets : null;
             after[index] = leaves;
+        }
+        if (passes != null) {
+            passes.step(index, step, from, frame);
         }
         rules.step(index, frame);
         spread(findings.subList(known, findings.size()));

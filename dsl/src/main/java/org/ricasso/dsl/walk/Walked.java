@@ -34,6 +34,13 @@ public final class Walked {
         return new Why(walk).property(slot);
     }
 
+    /** How every value of a product's route comes about. */
+    public static Account account(House house, Thing product) {
+        Walk walk = new Walk(house.vocabulary(), house.routes().getOrDefault(product, Route.NONE), Changes.none(product))
+                .withPasses().run();
+        return walk.passes.account(walk.last());
+    }
+
     /** The product that a name or a text of its own such as a number means, or null. */
     public static Thing product(House house, String name) {
         return house.routes().keySet().stream().filter(p -> HouseCheck.isMeant(p, java.util.Set.of(name))).findFirst()

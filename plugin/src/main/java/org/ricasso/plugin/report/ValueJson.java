@@ -2,27 +2,28 @@ package org.ricasso.plugin.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.Locale;
 import java.util.Map;
-import org.ricasso.dsl.evaluate.Derivation;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.ricasso.dsl.evaluate.Shows;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.shared.quantity.Interval;
 import org.ricasso.shared.quantity.Quantity;
 import org.ricasso.shared.quantity.QuantityFormat;
+import org.ricasso.shared.quantity.Unit;
 
-/** Values, places and derivations as {@code house.json} writes them. An end that is open is left out. */
+/** Values and places as {@code house.json} writes them. An end that is open is left out. */
 final class ValueJson {
     private final JsonGenerator json;
+    private final LinesPrinter lines;
+    /** The units met, by sign; what is the same under one sign but for its decimals is one. */
+    private final SortedMap<String, Unit> units = new TreeMap<>();
 
-    ValueJson(JsonGenerator json) {
+    ValueJson(JsonGenerator json, LinesPrinter lines) {
         this.json = json;
-    }
-
-    void value(Value value) throws IOException {
-        json.writeStartObject();
-        fields(value);
-        json.writeEndObject();
+        this.lines = lines;
     }
 
     /** The members that say what a value is worth, for an object that says more of it. */
@@ -70,6 +71,8 @@ final class ValueJson {
                 value(entry.getValue());
             }
             json.writeEndObject();
+        } else if (value instanceof Value.Logic logic) {
+            json.writeStringField("truth", logic.truth().name().toLowerCase(Locale.ROOT));
         } else if (value instanceof Value.Clock clock) {
             json.writeNumberField("atLeastSeconds", clock.atLeast());
         } else if (value instanceof Value.Unknown unknown) {
@@ -81,12 +84,24 @@ final class ValueJson {
         }
     }
 
-    void number(String name, Quantity quantity) throws IOException {
+    private void value(Value value) throws IOException {
+        json.writeStartObject();
+        fields(value);
+        json.writeEndObject();
+    }
+
+    private void number(String name, Quantity quantity) throws IOException {
+        Unit unit = quantity.shown().unit();
+        units.putIfAbsent(unit.sign(), unit);
         json.writeObjectFieldStart(name);
         json.writeStringField("shown", QuantityFormat.show(quantity));
-        json.writeStringField("unit", quantity.shown().unit().sign());
-        json.writeStringField("coherentUnit", quantity.measure().dimension().toString());
-        json.writeBooleanField("point", quantity.measure().point());
+        if (quantity.shown().written() != null) {
+            json.writeBooleanField("asWritten", true);
+        }
+        json.writeStringField("unit", unit.sign());
+        if (quantity.measure().point()) {
+            json.writeBooleanField("point", true);
+        }
         band("aim", quantity.aim());
         band("reach", quantity.reach());
         if (quantity.hasNominal()) {
@@ -95,7 +110,7 @@ final class ValueJson {
         json.writeEndObject();
     }
 
-    void band(String name, Interval band) throws IOException {
+    private void band(String name, Interval band) throws IOException {
         json.writeObjectFieldStart(name);
         if (!Double.isInfinite(band.least())) {
             json.writeNumberField("least", band.least());
@@ -108,34 +123,30 @@ final class ValueJson {
 
     /** Where something is written: file, line and column from 1; and whether a library or the tool brought the text. */
     void place(String name, Span span) throws IOException {
-        json.writeObjectFieldStart(name);
+        json.writeFieldName(name);
+        lines.beginLine();
+        json.writeStartObject();
         json.writeStringField("file", span.file().name());
         json.writeNumberField("line", span.line());
         json.writeNumberField("column", span.column());
-        json.writeBooleanField("shipped", span.file().shipped());
-        json.writeEndObject();
-    }
-
-    void derivation(String name, Derivation derivation) throws IOException {
-        json.writeFieldName(name);
-        derivation(derivation);
-    }
-
-    private void derivation(Derivation derivation) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("of", derivation.text());
-        json.writeFieldName("is");
-        value(derivation.value());
-        if (!derivation.source().isEmpty()) {
-            json.writeStringField("source", derivation.source());
+        if (span.file().shipped()) {
+            json.writeBooleanField("shipped", true);
         }
-        if (!derivation.inputs().isEmpty()) {
-            json.writeArrayFieldStart("from");
-            for (Derivation input : derivation.inputs()) {
-                derivation(input);
+        json.writeEndObject();
+        lines.endLine();
+    }
+
+    /** The units of all numbers that were written. */
+    void units() throws IOException {
+        for (Map.Entry<String, Unit> entry : units.entrySet()) {
+            Unit unit = entry.getValue();
+            json.writeObjectFieldStart(entry.getKey());
+            json.writeStringField("coherent", unit.dimension().toString());
+            json.writeNumberField("factor", unit.factor());
+            if (unit.offset() != 0) {
+                json.writeNumberField("offset", unit.offset());
             }
-            json.writeEndArray();
+            json.writeEndObject();
         }
-        json.writeEndObject();
     }
 }
