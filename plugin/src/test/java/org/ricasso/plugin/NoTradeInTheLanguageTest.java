@@ -70,7 +70,8 @@ class NoTradeInTheLanguageTest {
     private static Set<String> names() {
         Set<String> names = new TreeSet<>();
         for (Map.Entry<String, String> text : Shipped.texts().entrySet()) {
-            if (text.getKey().endsWith(".ricasso")) {
+            // words declare nothing, they say again what others declare
+            if (text.getKey().endsWith(".ricasso") && !text.getKey().contains("/words/")) {
                 Matcher matcher = DECLARED.matcher(text.getValue());
                 while (matcher.find()) {
                     for (int group = 1; group <= matcher.groupCount(); group++) {
