@@ -36,6 +36,22 @@ public final class Frame {
     /** Records derivations; null when nobody asks why. */
     public Trace trace;
 
+    /** Another frame that sees the same and has noted nothing. */
+    public Frame copy() {
+        Frame copy = new Frame();
+        copy.product = product;
+        copy.self = self;
+        copy.centre = centre;
+        copy.operation = operation;
+        copy.settings = settings;
+        copy.lets = lets;
+        copy.before = before;
+        copy.after = after;
+        copy.reach = reach;
+        copy.bound = bound;
+        return copy;
+    }
+
     /** Forgets what the last evaluation noted. */
     public void clearNotes() {
         absent = null;

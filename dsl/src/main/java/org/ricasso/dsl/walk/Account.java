@@ -1,5 +1,7 @@
 package org.ricasso.dsl.walk;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.ricasso.dsl.evaluate.Margin;
@@ -65,11 +67,12 @@ public record Account(List<Left> start, List<Pass> passes, Map<String, String> e
      * @param property the property
      * @param value what it was left at
      * @param computed the expression that says so; null where the pass left it in another way
-     * @param from where no expression says so, the passes whose values are joined; of a clock that runs on, the pass before
+     * @param from where no expression says so, the passes whose values are joined; of a clock that runs on, the pass before;
+     *     null for a value that nothing says
      */
     public record Left(Property property, Value value, Computed computed, List<String> from) {
         public Left {
-            from = List.copyOf(from);
+            from = Collections.unmodifiableList(new ArrayList<>(from));
         }
     }
 

@@ -1,6 +1,7 @@
 package org.ricasso.dsl.walk;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -27,6 +28,7 @@ final class Passes {
     private static final String ASSUMED = "assumed";
     private final Vocabulary vocabulary;
     private final Map<Value[], String[]> leavers = new IdentityHashMap<>();
+    private final Map<String, Frame> frames = new HashMap<>();
     private final Map<String, Integer> counts = new HashMap<>();
     private final List<Account.Left> start = new ArrayList<>();
     private final List<Account.Pass> passes = new ArrayList<>();
@@ -118,12 +120,14 @@ final class Passes {
         for (Property property : vocabulary.properties()) {
             int slot = property.slot();
             if (frame.after[slot] instanceof Value.Clock && !key.equals(after[slot]) && frame.after[slot] != frame.before[slot]) {
-                leaves.add(new Account.Left(property, frame.after[slot], null, List.of(before[slot])));
+                leaves.add(new Account.Left(property, frame.after[slot], null, Arrays.asList(before[slot])));
                 after[slot] = key;
             }
         }
         leavers.put(frame.before, before);
         leavers.put(frame.after, after);
+        // rules that are judged next put their own in-between values into the frame
+        frames.put(key, frame.copy());
         passes.add(new Account.Pass(key, index, step, false, defaults, asked, between, leaves,
                 time(operation.setUp(), name + "set-up", frame, leaver), time(operation.run(), name + "run", frame, leaver)));
         frame.clearNotes();
@@ -142,7 +146,7 @@ final class Passes {
         for (Property property : vocabulary.properties()) {
             int slot = property.slot();
             if (!one[slot].equals(other[slot])) {
-                leaves.add(new Account.Left(property, state[slot], null, List.of(left[slot], round[slot])));
+                leaves.add(new Account.Left(property, state[slot], null, Arrays.asList(left[slot], round[slot])));
                 left[slot] = key;
             }
         }
@@ -175,6 +179,21 @@ final class Passes {
         }
         frame.reach = false;
         frame.clearNotes();
+    }
+
+    /** The pass that left a property as it is in a state, or null. */
+    String leaver(Value[] state, int slot) {
+        return leavers.get(state)[slot];
+    }
+
+    /** The pass of a key, or null where it is none: the beginning, or nothing known. */
+    Account.Pass pass(String key) {
+        return passes.stream().filter(pass -> pass.key().equals(key)).findFirst().orElse(null);
+    }
+
+    /** What the expressions of a pass saw. */
+    Frame frame(String key) {
+        return frames.get(key);
     }
 
     Account account(Value[] last) {

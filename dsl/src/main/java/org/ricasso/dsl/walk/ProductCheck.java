@@ -10,7 +10,6 @@ import java.util.Set;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.diagnostics.Severity;
-import org.ricasso.dsl.evaluate.Derivation;
 import org.ricasso.dsl.house.Route;
 import org.ricasso.dsl.house.Thing;
 import org.ricasso.dsl.source.Span;
@@ -151,10 +150,7 @@ final class ProductCheck {
             List<String> sources = new ArrayList<>(finding.sources());
             for (Finding.Attempt attempt : finding.attempts()) {
                 if (attempt instanceof Finding.Attempt.Search search) {
-                    Derivation derivation = new Why(walk).property(search.slot());
-                    if (derivation != null) {
-                        derivation.sources().stream().limit(4).forEach(sources::add);
-                    }
+                    Sources.of(walk, search.slot()).stream().limit(4).forEach(sources::add);
                 }
             }
             return new Diagnostic(finding.name(), finding.severity(), new Mark(finding.primary(), finding.text()),

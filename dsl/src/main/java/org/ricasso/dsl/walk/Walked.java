@@ -16,7 +16,7 @@ public final class Walked {
 
     public static Walked of(House house, Thing product) {
         return new Walked(new Walk(house.vocabulary(), house.routes().getOrDefault(product, Route.NONE),
-                Changes.none(product)).run());
+                Changes.none(product)).withPasses().run());
     }
 
     /** The state at the start of the route, by slot. */
@@ -31,13 +31,12 @@ public final class Walked {
 
     /** How the final value of a property came about, or null where no step left it. */
     public Derivation why(int slot) {
-        return new Why(walk).property(slot);
+        return new Why(walk.passes).property(slot, walk.last());
     }
 
     /** How every value of a product's route comes about. */
     public static Account account(House house, Thing product) {
-        Walk walk = new Walk(house.vocabulary(), house.routes().getOrDefault(product, Route.NONE), Changes.none(product))
-                .withPasses().run();
+        Walk walk = of(house, product).walk;
         return walk.passes.account(walk.last());
     }
 
