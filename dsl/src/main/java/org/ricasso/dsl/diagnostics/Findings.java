@@ -103,6 +103,18 @@ public final class Findings {
         add(Diagnostic.error(name, new Mark(span, text)));
     }
 
+    /** Whether a declaration could not be read at all, so that what is not there may be what was lost. */
+    public boolean declarationLost() {
+        return unreadable.declarationLost() || unreadable.ofVocabulary();
+    }
+
+    /** What a declaration of the vocabulary lacks; nothing where one could not be read whole, since that may be it. */
+    public void missing(String name, Span span, String text) {
+        if (!unreadable.ofVocabulary()) {
+            error(name, span, text);
+        }
+    }
+
     /** An unknown name, with the names near it; the nearest is a remedy that can be applied. */
     public void unknownName(Span span, String what, String name, Collection<String> known) {
         if (unreadable.speaksOf(name) || dropped.contains(name)) {

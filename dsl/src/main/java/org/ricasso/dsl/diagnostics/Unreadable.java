@@ -20,6 +20,11 @@ public interface Unreadable {
         public boolean declarationLost() {
             return false;
         }
+
+        @Override
+        public boolean ofVocabulary() {
+            return false;
+        }
     };
 
     /** Whether a name stands where the text could not be read, so that its declaration may be what was lost. */
@@ -30,4 +35,7 @@ public interface Unreadable {
 
     /** Whether the head of a declaration could not be read, so that any name may be the one that was lost. */
     boolean declarationLost();
+
+    /** Whether a declaration of the vocabulary could not be read whole. */
+    boolean ofVocabulary();
 }

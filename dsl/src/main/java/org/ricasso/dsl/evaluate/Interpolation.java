@@ -9,6 +9,7 @@ import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.ricasso.dsl.source.Limits;
 import org.ricasso.shared.quantity.Interval;
 import org.ricasso.shared.quantity.Numbers;
 import org.ricasso.shared.quantity.Quantity;
@@ -41,6 +42,14 @@ final class Interpolation {
             at.add(bands.get(i).least());
             at.add(bands.get(i).most());
             points.add(List.copyOf(at));
+        }
+        long count = 1;
+        for (List<Double> at : points) {
+            count = Math.min(count, Limits.LOOK_UP_POINTS) * at.size();
+        }
+        if (count > Limits.LOOK_UP_POINTS) {
+            return Table.Answer.refuse(table.name() + " has too many rows inside what is asked for: more than "
+                    + Limits.LOOK_UP_POINTS + " points between them", keys.indexOf(columns.get(0)));
         }
         Map<String, Value> result = null;
         int[] index = new int[columns.size()];

@@ -44,7 +44,9 @@ public record House(Vocabulary vocabulary, Map<Thing, Route> routes) {
         }).toList();
         Map<Thing, Route> routes = new LinkedHashMap<>();
         for (Read one : read) {
-            routes.put(one.product(), one.route());
+            if (one.route() != null) {
+                routes.put(one.product(), one.route());
+            }
             findings.addAll(one.found().all());
         }
         Sizes sizes = new Sizes(vocabulary, findings);

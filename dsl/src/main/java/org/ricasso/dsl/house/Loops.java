@@ -6,8 +6,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.diagnostics.LimitFindings;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.evaluate.Property;
+import org.ricasso.dsl.source.Limits;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Block;
 import org.ricasso.dsl.syntax.Damage;
@@ -33,21 +35,48 @@ final class Loops {
         this.texts = texts;
     }
 
-    /** @param text where the route is written, or null where it comes from several */
+    /**
+     * @param text where the route is written, or null where it comes from several
+     * @return null after a finding, where the route is longer than is walked
+     */
     Route read(ResolvedRoute route, Span text) {
+        if (isTooLong(route)) {
+            return null;
+        }
         List<RouteStep> steps = reader.read(route.steps(), text);
         List<Route.PartRoute> parts = new ArrayList<>();
         for (RouteItem.Part part : route.parts()) {
             part(part, steps, parts);
         }
         List<Route.Loop> loops = new ArrayList<>();
+        int again = 0;
         for (RouteItem.Rework rework : route.loops()) {
             Route.Loop loop = loop(rework, steps);
             if (loop != null && apart(loop, loops)) {
+                again += loop.times() * (loop.from() - loop.to() + 1);
+                if (again > Limits.REWORK_STEPS) {
+                    findings.add(LimitFindings.reworkTooLong(loop.span()));
+                    break;
+                }
                 loops.add(loop);
             }
         }
         return new Route(steps, parts, loops);
+    }
+
+    private boolean isTooLong(ResolvedRoute route) {
+        int steps = route.steps().size();
+        for (RouteItem.Part part : route.parts()) {
+            steps += texts.named(part.like(), findings).steps().size();
+        }
+        if (steps > Limits.ROUTE_STEPS) {
+            // the step with which it is too long, or where a part's route is taken over
+            Span place = route.steps().size() > Limits.ROUTE_STEPS
+                    ? route.steps().get(Limits.ROUTE_STEPS).step().number().span()
+                    : route.parts().get(route.parts().size() - 1).span();
+            findings.add(LimitFindings.routeTooLong(place, steps));
+        }
+        return steps > Limits.ROUTE_STEPS;
     }
 
     private void part(RouteItem.Part part, List<RouteStep> steps, List<Route.PartRoute> parts) {

@@ -262,6 +262,7 @@ final class RouteReader {
         Map<String, EntryType> types = vocabulary.entries("measurement");
         if (types == null) {
             findings.error("kind-missing", name.span(), "the vocabulary declares no kind measurement");
+            measures.put(property.slot(), new RouteStep.Measure(property, new Value.Entries(Map.of()), FAULT, name.span(), Map.of()));
             return true;
         }
         EntryReader reader = new EntryReader(vocabulary, findings, product);

@@ -7,9 +7,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Edit;
 import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.diagnostics.LimitFindings;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.diagnostics.Remedy;
 import org.ricasso.dsl.source.Span;
@@ -28,6 +30,19 @@ final class RouteTexts {
     RouteTexts(Findings findings, Map<String, RouteDeclaration> declared) {
         this.findings = findings;
         this.declared = declared;
+        chains();
+    }
+
+    /** Reports chains that are too long to be followed; those routes are empty. */
+    private void chains() {
+        Map<String, String> parents = new TreeMap<>();
+        declared.values().stream().filter(route -> route.head().like() != null)
+                .forEach(route -> parents.put(route.head().name().text(), route.head().like().text()));
+        LikeChains chains = new LikeChains(parents);
+        Set<String> tooDeep = chains.tooDeep();
+        tooDeep.forEach(name -> resolved.put(name, new ResolvedRoute(List.of(), List.of(), List.of())));
+        chains.first(tooDeep).forEach(name -> findings.add(LimitFindings.likeTooDeep(
+                declared.get(name).head().like().span(), "route " + name)));
     }
 
     /** Resolves all declared routes, so that what is found does not depend on who asks first. */

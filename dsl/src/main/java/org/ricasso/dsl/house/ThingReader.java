@@ -9,10 +9,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.diagnostics.LimitFindings;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.evaluate.EntryType;
 import org.ricasso.dsl.evaluate.Frame;
@@ -46,10 +48,26 @@ final class ThingReader {
         things.forEach(t -> declarations.put(key(t.kind().text(), t.head().name().text()), t));
         declarations.values().forEach(t -> starts.computeIfAbsent(t.span().file(), f -> new TreeSet<>())
                 .add(t.span().start()));
+        chains();
         for (ThingDeclaration thing : things) {
             tree(thing, new LinkedHashSet<>());
         }
         fill(things);
+    }
+
+    /** Reports chains that are too long to be followed; of those things nothing can be said. */
+    private void chains() {
+        Map<String, String> parents = new TreeMap<>();
+        declarations.forEach((key, thing) -> {
+            if (thing.head().like() != null) {
+                parents.put(key, key(thing.kind().text(), thing.head().like().text()));
+            }
+        });
+        LikeChains chains = new LikeChains(parents);
+        Set<String> tooDeep = chains.tooDeep();
+        faulty.addAll(tooDeep);
+        chains.first(tooDeep).forEach(key -> findings.add(LimitFindings.likeTooDeep(
+                declarations.get(key).head().like().span(), key)));
     }
 
     /** Products read each other not at all and other things as they are, so they come last and beside each other. */
@@ -100,7 +118,7 @@ final class ThingReader {
             return known;
         }
         WrittenTree own = WrittenTree.of(thing.block(), thing.head().name().span(), findings);
-        if (thing.head().like() == null) {
+        if (thing.head().like() == null || faulty.contains(key)) {
             trees.put(key, own);
             return own;
         }
@@ -163,9 +181,9 @@ final class ThingReader {
         if (!tree.routes().isEmpty()) {
             if (kind.equals(vocabulary.productKind())) {
                 routes.put(thing.name(), List.copyOf(tree.routes()));
-            } else {
-                into.error("route-misplaced", tree.routes().get(0).route().span(), "only a "
-                        + vocabulary.productKind() + " has a route");
+            } else if (vocabulary.productKind() != null || !into.declarationLost()) {
+                into.error("route-misplaced", tree.routes().get(0).route().span(), vocabulary.productKind() == null
+                        ? "no workpiece is declared, so nothing has a route" : "only a " + vocabulary.productKind() + " has a route");
             }
         }
     }

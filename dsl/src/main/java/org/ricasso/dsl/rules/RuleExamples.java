@@ -33,6 +33,9 @@ public final class RuleExamples {
                     "the example does not bind " + String.join(", ", new TreeSet<>(frame.missing)));
             return;
         }
+        if (frame.reported) {
+            return;
+        }
         Verdict.Outcome asked = example.passes() ? Verdict.Outcome.HOLDS : Verdict.Outcome.FAILS;
         if (verdict.outcome() != asked) {
             Diagnostic diagnostic = Diagnostic.error("example-contradicts", new Mark(example.span(), switch (verdict.outcome()) {

@@ -55,7 +55,7 @@ public record Verdict(Outcome outcome, Truth truth, String detail, Filled said) 
                 return new Verdict(Outcome.FAILS, truth, whyNot(frame));
             }
             Filled said = said(form, frame);
-            return new Verdict(Outcome.FAILS, truth, said == null ? rule.title() : said.text(), said);
+            return new Verdict(Outcome.FAILS, truth, said == null ? "does not hold: \"" + rule.title() + "\"" : said.text(), said);
         } finally {
             frame.reach = false;
         }

@@ -96,7 +96,8 @@ public final class Damage implements Unreadable {
         return words.contains(name);
     }
 
-    /** Whether a declaration of the vocabulary could not be read, so that no route can be judged by it. */
+    /** So that no route can be judged by it. */
+    @Override
     public boolean ofVocabulary() {
         return vocabulary;
     }

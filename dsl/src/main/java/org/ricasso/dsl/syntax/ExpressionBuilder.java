@@ -1,7 +1,11 @@
 package org.ricasso.dsl.syntax;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import org.antlr.v4.runtime.Token;
+import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.diagnostics.LimitFindings;
+import org.ricasso.dsl.source.Limits;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Expression.Argument;
 import org.ricasso.dsl.syntax.Expression.Form;
@@ -10,12 +14,16 @@ import org.ricasso.dsl.syntax.grammar.SpecParser;
 
 /** Makes expressions of what ANTLR read. */
 final class ExpressionBuilder {
+    /** What does not count towards a number's digits: its sign and zeros before the first other digit. */
+    private static final Pattern LEADING = Pattern.compile("^[+-]?[0.]*|\\.");
     private final Spans spans;
     private final TextBuilder texts;
+    private final List<Diagnostic> findings;
 
-    ExpressionBuilder(Spans spans, TextBuilder texts) {
+    ExpressionBuilder(Spans spans, TextBuilder texts, List<Diagnostic> findings) {
         this.spans = spans;
         this.texts = texts;
+        this.findings = findings;
     }
 
     Expression value(SpecParser.ValueContext context) {
@@ -111,7 +119,12 @@ final class ExpressionBuilder {
     }
 
     private Expression.Number number(Token token) {
-        return new Expression.Number(Spans.word(token).replace('\u2212', '-'), spans.of(token));
+        String digits = Spans.word(token).replace('\u2212', '-');
+        if (digits.length() > Limits.DIGITS && LEADING.matcher(digits).replaceAll("").length() > Limits.DIGITS) {
+            findings.add(LimitFindings.numberTooLong(spans.of(token)));
+            digits = "0";
+        }
+        return new Expression.Number(digits, spans.of(token));
     }
 
     private static Operator operator(Token token) {

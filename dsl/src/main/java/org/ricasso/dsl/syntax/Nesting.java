@@ -5,6 +5,7 @@ import java.util.Deque;
 import java.util.List;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
+import org.ricasso.dsl.source.Limits;
 import org.ricasso.dsl.syntax.grammar.SpecLexer;
 
 /**
@@ -13,7 +14,7 @@ import org.ricasso.dsl.syntax.grammar.SpecLexer;
  */
 final class Nesting {
     /** How deep brackets and operators may hang into each other. */
-    static final int LIMIT = 100;
+    static final int LIMIT = Limits.NESTING;
 
     private Nesting() {}
 
@@ -43,6 +44,21 @@ final class Nesting {
                 default -> { }
             }
             if (depth > LIMIT) {
+                return token;
+            }
+        }
+        return null;
+    }
+
+    /** The first token of an entry or row with which it is longer than the limit, or {@code null}. */
+    static Token tooLong(List<CommonToken> tokens) {
+        int words = 0;
+        for (CommonToken token : tokens) {
+            switch (token.getType()) {
+                case SpecLexer.END, SpecLexer.LBRACE, SpecLexer.RBRACE -> words = 0;
+                default -> words++;
+            }
+            if (words > Limits.LINE_WORDS) {
                 return token;
             }
         }

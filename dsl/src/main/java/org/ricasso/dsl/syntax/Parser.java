@@ -7,6 +7,8 @@ import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.misc.ParseCancellationException;
 import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.diagnostics.LimitFindings;
+import org.ricasso.dsl.source.Limits;
 import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.grammar.SpecParser;
@@ -31,16 +33,23 @@ public final class Parser {
             findings.add(SyntaxFindings.tooDeep(new Span(file, 0, 0), Nesting.LIMIT));
         }
         findings.sort(Diagnostic.ORDER);
-        return new ParseResult(tree, findings);
+        return new ParseResult(tree, SyntaxFindings.first(findings));
     }
 
     private static SyntaxTree tree(SourceFile file, List<Diagnostic> findings) {
         int end = file.text().length();
+        if (end > Limits.FILE_CHARACTERS) {
+            findings.add(LimitFindings.fileTooLarge(new Span(file, 0, 0), end, "characters", Limits.FILE_CHARACTERS));
+            return new SyntaxTree(file, List.of());
+        }
         List<CommonToken> raw = LineFilter.raw(file, 0, end);
+        if (raw.size() > Limits.FILE_WORDS) {
+            findings.add(LimitFindings.fileTooLarge(new Span(file, 0, 0), raw.size(), "words, numbers and signs",
+                    Limits.FILE_WORDS));
+            return new SyntaxTree(file, List.of());
+        }
         List<CommonToken> tokens = LineFilter.filter(raw, end);
-        Token tooDeep = Nesting.tooDeep(tokens);
-        if (tooDeep != null) {
-            findings.add(SyntaxFindings.tooDeep(new Spans(file).of(tooDeep), Nesting.LIMIT));
+        if (beyond(new Spans(file), tokens, findings)) {
             return new SyntaxTree(file, List.of());
         }
         TreeBuilder builder = new TreeBuilder(file, findings);
@@ -54,6 +63,18 @@ public final class Parser {
             }
             return rest;
         }
+    }
+
+    /** Whether something is nested too deep, or goes on for too long, to be read; it is reported. */
+    private static boolean beyond(Spans spans, List<CommonToken> tokens, List<Diagnostic> findings) {
+        Token tooDeep = Nesting.tooDeep(tokens);
+        Token tooLong = tooDeep == null ? Nesting.tooLong(tokens) : null;
+        if (tooDeep != null) {
+            findings.add(SyntaxFindings.tooDeep(spans.of(tooDeep), Nesting.LIMIT));
+        } else if (tooLong != null) {
+            findings.add(LimitFindings.lineTooLong(spans.of(tooLong)));
+        }
+        return tooDeep != null || tooLong != null;
     }
 
     /** What can be read of a file that cannot be read whole. */
@@ -94,13 +115,10 @@ public final class Parser {
         List<Diagnostic> findings = new ArrayList<>();
         List<CommonToken> tokens = LineFilter.filter(LineFilter.raw(file, start, end), end);
         Spans spans = new Spans(file);
-        Token tooDeep = Nesting.tooDeep(tokens);
         if (tokens.size() == 1) {
             findings.add(place == Place.HOLE ? SyntaxFindings.holeEmpty(new Span(file, start - 1, end + 1))
                     : SyntaxFindings.notExpected(new Span(file, start, end), List.of("a value"), "nothing"));
-        } else if (tooDeep != null) {
-            findings.add(SyntaxFindings.tooDeep(spans.of(tooDeep), Nesting.LIMIT));
-        } else {
+        } else if (!beyond(spans, tokens, findings)) {
             try {
                 Expression expression = reading.apply(new TreeBuilder(file, findings), Attempt.parser(tokens));
                 findings.sort(Diagnostic.ORDER);

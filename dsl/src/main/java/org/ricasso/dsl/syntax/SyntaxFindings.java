@@ -1,11 +1,13 @@
 package org.ricasso.dsl.syntax;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Edit;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.diagnostics.Remedy;
+import org.ricasso.dsl.source.Limits;
 import org.ricasso.dsl.source.Span;
 
 /**
@@ -309,6 +311,18 @@ final class SyntaxFindings {
 
     static Diagnostic alsoOthers(Diagnostic finding, int more) {
         return finding.also(more + " more lines beside it do not fit either");
+    }
+
+    /** The first findings of a text, in order; the last of them says how many there are more. */
+    static List<Diagnostic> first(List<Diagnostic> findings) {
+        int more = findings.size() - Limits.SYNTAX_FINDINGS;
+        if (more <= 0) {
+            return findings;
+        }
+        List<Diagnostic> result = new ArrayList<>(findings.subList(0, Limits.SYNTAX_FINDINGS));
+        Diagnostic last = result.remove(result.size() - 1);
+        result.add(last.also(count(more, "further finding") + " in this file " + (more == 1 ? "is" : "are") + " not told"));
+        return result;
     }
 
     private static String count(int number, String what) {

@@ -24,7 +24,7 @@ final class TreeBuilder {
         this.findings = findings;
         this.spans = new Spans(file);
         this.texts = new TextBuilder(file, findings);
-        this.expressions = new ExpressionBuilder(spans, texts);
+        this.expressions = new ExpressionBuilder(spans, texts, findings);
         this.blocks = new BlockBuilder(spans, expressions, findings);
     }
 

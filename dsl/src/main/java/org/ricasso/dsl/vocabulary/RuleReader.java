@@ -47,7 +47,7 @@ final class RuleReader {
         }
         for (String required : List.of("for", "require", "because")) {
             if (!entries.containsKey(required)) {
-                findings.error("missing-entry", declaration.span(), "a rule says " + required + ":");
+                findings.missing("missing-entry", declaration.span(), "a rule says " + required + ":");
                 return;
             }
         }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.diagnostics.LimitFindings;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.evaluate.Checker;
 import org.ricasso.dsl.evaluate.Frame;
@@ -16,6 +17,7 @@ import org.ricasso.dsl.evaluate.Scope;
 import org.ricasso.dsl.evaluate.Table;
 import org.ricasso.dsl.evaluate.Type;
 import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.source.Limits;
 import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Declaration;
@@ -41,10 +43,11 @@ final class TableReader {
         String name = declaration.head().name().text();
         List<Table.Column> columns = columns(declaration);
         List<Table.Row> rows = new ArrayList<>();
+        int known = findings.count();
         String source = "";
         for (Declaration.ValueEntry entry : declaration.entries()) {
             switch (entry.name().text()) {
-                case "from" -> csv(entry, columns, rows);
+                case "from" -> csv(entry, name, columns, rows);
                 case "source" -> source = UnitReader.text(entry.value());
                 case "expect" -> { }
                 default -> findings.unknownName(entry.name().span(), "entry of a table", entry.name().text(),
@@ -52,10 +55,13 @@ final class TableReader {
             }
         }
         if (declaration.rows() != null) {
-            grid(declaration.rows(), columns, rows);
+            grid(declaration.rows(), name, columns, rows);
         }
         if (rows.isEmpty()) {
-            findings.error("table-empty", declaration.span(), "the table has no rows");
+            if (findings.count() == known) {
+                findings.missing("table-empty", declaration.span(), "the table has no rows");
+            }
+            findings.drop(name);
             return;
         }
         twins(declaration, columns, rows);
@@ -89,18 +95,22 @@ final class TableReader {
         }
         for (Declaration.ValueEntry entry : declaration.entries()) {
             switch (entry.name().text()) {
-                case "from" -> csv(entry, target.columns(), rows);
+                case "from" -> csv(entry, target.name(), target.columns(), rows);
                 case "before", "source", "expect" -> { }
                 default -> findings.unknownName(entry.name().span(), "entry of a table", entry.name().text(),
                         List.of("before", "from", "source", "expect"));
             }
         }
         if (declaration.rows() != null) {
-            grid(declaration.rows(), target.columns(), rows);
+            grid(declaration.rows(), target.name(), target.columns(), rows);
         }
         twins(declaration, target.columns(), rows);
         List<Table.Row> all = new ArrayList<>(rows.stream().map(Table.Row::asked).toList());
         all.addAll(target.rows());
+        if (all.size() > Limits.TABLE_ROWS) {
+            findings.add(LimitFindings.tableTooLong(declaration.span(), target.name()));
+            return;
+        }
         vocabulary.tables.put(target.name(), new Table(target.name(), target.title(), target.columns(), all,
                 target.source(), target.span()));
     }
@@ -149,7 +159,7 @@ final class TableReader {
         }
     }
 
-    private void grid(Grid grid, List<Table.Column> columns, List<Table.Row> rows) {
+    private void grid(Grid grid, String table, List<Table.Column> columns, List<Table.Row> rows) {
         int[] places = new int[grid.head().size()];
         for (int i = 0; i < places.length; i++) {
             places[i] = place(grid.head().get(i).text(), columns);
@@ -160,6 +170,9 @@ final class TableReader {
             }
         }
         for (Grid.Row row : grid.rows()) {
+            if (full(rows, row.span(), table)) {
+                return;
+            }
             Value[] cells = new Value[columns.size()];
             for (int i = 0; i < places.length; i++) {
                 Expression cell = row.cells().get(i);
@@ -169,7 +182,7 @@ final class TableReader {
         }
     }
 
-    private void csv(Declaration.ValueEntry entry, List<Table.Column> columns, List<Table.Row> rows) {
+    private void csv(Declaration.ValueEntry entry, String table, List<Table.Column> columns, List<Table.Row> rows) {
         String from = entry.span().file().name();
         String name = UnitReader.text(entry.value());
         String path = from.contains("/") ? from.substring(0, from.lastIndexOf('/') + 1) + name : name;
@@ -178,11 +191,22 @@ final class TableReader {
             findings.error("file-missing", entry.value().span(), "there is no file " + path);
             return;
         }
+        if (file.text().length() > Limits.FILE_CHARACTERS) {
+            findings.add(LimitFindings.fileTooLarge(new Span(file, 0, 0), file.text().length(), "characters",
+                    Limits.FILE_CHARACTERS));
+            return;
+        }
+        if (file.text().chars().filter(c -> c == '"').count() % 2 != 0) {
+            // else the rest of the file would be one cell
+            findings.error("file-unreadable", entry.value().span(), path + " cannot be read as CSV: a quotation mark has no partner");
+            return;
+        }
+        int line = 0;
         try {
             int[] places = null;
             String[] units = null;
-            for (CsvRecord csv : CsvReader.builder().ofCsvRecord(file.text())) {
-                int line = (int) csv.getStartingLineNumber();
+            for (CsvRecord csv : CsvReader.builder().acceptCharsAfterQuotes(false).ofCsvRecord(file.text())) {
+                line = (int) csv.getStartingLineNumber();
                 Span span = new Span(file, file.lineStart(line), file.lineStart(line) + file.lineText(line).length());
                 if (places == null) {
                     places = new int[csv.getFieldCount()];
@@ -197,6 +221,9 @@ final class TableReader {
                             + places.length);
                     continue;
                 }
+                if (full(rows, span, table)) {
+                    return;
+                }
                 Value[] cells = new Value[columns.size()];
                 for (int i = 0; i < places.length; i++) {
                     cells[places[i]] = cell(csv.getField(i).strip(), units[i], columns.get(places[i]).type(), span);
@@ -204,9 +231,18 @@ final class TableReader {
                 add(rows, columns, cells, span);
             }
         } catch (CsvParseException broken) {
-            findings.error("file-unreadable", entry.value().span(), path + " cannot be read as CSV: "
-                    + broken.getMessage());
+            findings.error("file-unreadable", entry.value().span(), path + " cannot be read as CSV behind line "
+                    + line + ": a sign stands behind a closing quotation mark");
         }
+    }
+
+    /** Whether there is no room for another row, which is reported at the first one too many. */
+    private boolean full(List<Table.Row> rows, Span span, String table) {
+        if (rows.size() < Limits.TABLE_ROWS) {
+            return false;
+        }
+        findings.add(LimitFindings.tableTooLong(span, table));
+        return true;
     }
 
     private boolean head(CsvRecord csv, Span span, List<Table.Column> columns, int[] places, String[] units) {

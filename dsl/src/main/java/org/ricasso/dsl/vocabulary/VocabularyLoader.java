@@ -87,6 +87,10 @@ public final class VocabularyLoader {
                     .forEach(e -> whole.put(e.name(), e));
             vocabulary.entries.put(name, whole);
         });
+        if (pieces.isEmpty() && findings.declarationLost()) {
+            // without the workpiece nothing is known that an operation or a rule speaks of
+            return;
+        }
         axisLengths();
 
         Map<String, Declaration.TableDeclaration> tables = named(of(all, Declaration.TableDeclaration.class), "table");

@@ -20,7 +20,7 @@ final class WordsFindings {
 
     static Diagnostic noLanguage(Name language) {
         return Diagnostic.error("words-language", new Mark(language.span(),
-                language + " is no language: write its tag, as in de, fr or pt-BR"));
+                "`" + language + "` is no language: write its tag, as in de, fr or pt-BR"));
     }
 
     static Diagnostic twice(Span place, String key, Span earlier) {
