@@ -40,10 +40,10 @@ public record Input(String as, Source from, String entry) {
     /** All that some expressions read, each way of writing it once, in the order of the text. */
     static List<Input> of(List<Node> nodes) {
         if (nodes.size() == 1) {
-            return nodes.get(0).inputs();
+            return nodes.get(0).places();
         }
         Map<String, Input> result = new LinkedHashMap<>();
-        nodes.forEach(node -> node.inputs().forEach(input -> result.putIfAbsent(input.as(), input)));
+        nodes.forEach(node -> node.places().forEach(input -> result.putIfAbsent(input.as(), input)));
         return new ArrayList<>(result.values());
     }
 }

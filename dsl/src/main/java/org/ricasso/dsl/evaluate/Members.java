@@ -120,7 +120,7 @@ final class Members {
         }
 
         @Override
-        public List<Input> inputs() {
+        List<Input> places() {
             return List.of(new Input(oneLine(span()), new Input.Source.Root("operation"), name));
         }
 
@@ -179,8 +179,8 @@ final class Members {
         }
 
         @Override
-        public List<Input> inputs() {
-            return use.inputs();
+        List<Input> places() {
+            return use.places();
         }
 
         @Override

@@ -1,12 +1,16 @@
 package org.ricasso.dsl.evaluate;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import org.ricasso.dsl.source.Span;
 
 /** A checked expression, ready to be evaluated. Immutable, shared by threads; all that changes is in the frame. */
 public abstract class Node {
+    private static final Pattern LINE_END = Pattern.compile("\\s*\\R\\s*");
     private final Span span;
     private final Type type;
+    /** Found when first asked for; several threads may find it, and find the same. */
+    private List<Input> inputs;
 
     protected Node(Span span, Type type) {
         this.span = span;
@@ -28,13 +32,14 @@ public abstract class Node {
         }
         frame.trace.enter();
         Value value = compute(frame);
-        frame.trace.leave(oneLine(span), value, source(frame, value));
+        frame.trace.leave(span, value, source(frame, value));
         return value;
     }
 
     /** What is written at a place, on one line. */
     static String oneLine(Span span) {
-        return span.text().strip().replaceAll("\\s*\\R\\s*", " ");
+        String text = span.text().strip();
+        return text.indexOf('\n') < 0 && text.indexOf('\r') < 0 ? text : LINE_END.matcher(text).replaceAll(" ");
     }
 
     /** The expression as written, on one line. */
@@ -43,7 +48,17 @@ public abstract class Node {
     }
 
     /** The places that the expression reads, each way of writing it once. */
-    public List<Input> inputs() {
+    public final List<Input> inputs() {
+        List<Input> found = inputs;
+        if (found == null) {
+            found = List.copyOf(places());
+            inputs = found;
+        }
+        return found;
+    }
+
+    /** The same, looked for. */
+    List<Input> places() {
         return Input.of(parts());
     }
 

@@ -55,7 +55,7 @@ final class Nodes {
         }
 
         @Override
-        public List<Input> inputs() {
+        List<Input> places() {
             return List.of(new Input(oneLine(span()), new Input.Source.Setting(index), ""));
         }
 
@@ -86,7 +86,7 @@ final class Nodes {
         }
 
         @Override
-        public List<Input> inputs() {
+        List<Input> places() {
             return List.of(new Input(oneLine(span()), new Input.Source.Between(index), ""));
         }
 
@@ -107,7 +107,7 @@ final class Nodes {
         }
 
         @Override
-        public List<Input> inputs() {
+        List<Input> places() {
             return List.of(new Input(oneLine(span()), new Input.Source.State(property, after), ""));
         }
 
@@ -124,7 +124,7 @@ final class Nodes {
         }
 
         @Override
-        public List<Input> inputs() {
+        List<Input> places() {
             return List.of(new Input(oneLine(span()), new Input.Source.Root(key()), ""));
         }
 
@@ -150,7 +150,7 @@ final class Nodes {
         }
 
         @Override
-        public List<Input> inputs() {
+        List<Input> places() {
             return List.of(new Input("", new Input.Source.Root(""), ""));
         }
 
@@ -172,8 +172,8 @@ final class Nodes {
         }
 
         @Override
-        public List<Input> inputs() {
-            List<Input> of = target.inputs();
+        List<Input> places() {
+            List<Input> of = target.places();
             return target.type() instanceof Type.RowOf || of.size() != 1 || !(target instanceof Place) && !(target instanceof Self)
                     && !(target instanceof LetUse) ? of : List.of(of.get(0).down(oneLine(span()), entry));
         }
@@ -233,7 +233,7 @@ final class Nodes {
         }
 
         @Override
-        public List<Input> inputs() {
+        List<Input> places() {
             return List.of(new Input(oneLine(span()), new Input.Source.Station(axis, end), ""));
         }
 

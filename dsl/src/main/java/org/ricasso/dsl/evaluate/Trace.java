@@ -4,12 +4,22 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import org.ricasso.dsl.source.Span;
 
 /** Builds derivations while expressions are evaluated. */
 public final class Trace {
     private final Deque<List<Derivation>> open = new ArrayDeque<>();
 
+    private final boolean answersOnly;
+
+    /** Records every expression. */
     public Trace() {
+        this(false);
+    }
+
+    /** @param answersOnly whether only what tables and calculations answered is recorded */
+    public Trace(boolean answersOnly) {
+        this.answersOnly = answersOnly;
         open.push(new ArrayList<>());
     }
 
@@ -17,9 +27,13 @@ public final class Trace {
         open.push(new ArrayList<>());
     }
 
-    void leave(String text, Value value, String source) {
+    void leave(Span span, Value value, String source) {
         List<Derivation> children = open.pop();
-        open.peek().add(new Derivation(text, value, source, children));
+        if (answersOnly && source.isEmpty()) {
+            open.peek().addAll(children);
+        } else {
+            open.peek().add(new Derivation(Node.oneLine(span), value, source, children));
+        }
     }
 
     /** Adds a finished derivation under the one that is open. */

@@ -39,7 +39,7 @@ public record Computed(String name, Node node, Value value, Map<String, String> 
 
     static Computed of(String name, Node node, Frame frame, Leaver leaver) {
         Trace before = frame.trace;
-        frame.trace = new Trace();
+        frame.trace = new Trace(true);
         Value value = node.eval(frame);
         List<Derivation> found = new ArrayList<>();
         frame.trace.finished().forEach(derivation -> collect(derivation, found));
