@@ -53,7 +53,16 @@ public final class Ricasso {
      * @param only names or numbers of the products to check; empty for all
      */
     public static Ricasso check(Texts texts, List<Calculation> calculations, Set<String> only) {
-        Loaded loaded = load(texts, calculations);
+        return check(texts, calculations, only, Set.of());
+    }
+
+    /**
+     * Loads and checks a house whose pages are to be whole in some languages.
+     *
+     * @param whole tags of the languages in which each printed text must have words; without them it is an error
+     */
+    public static Ricasso check(Texts texts, List<Calculation> calculations, Set<String> only, Set<String> whole) {
+        Loaded loaded = load(texts, calculations, whole);
         return new Ricasso(loaded.house(), HouseCheck.check(loaded.house(), loaded.findings(), only), loaded.words());
     }
 
@@ -71,7 +80,7 @@ public final class Ricasso {
     private record Loaded(House house, Words words, Findings findings) {}
 
     /** Of the trees nothing is kept but what the house holds on to. */
-    private static Loaded load(Texts texts, List<Calculation> calculations) {
+    private static Loaded load(Texts texts, List<Calculation> calculations, Set<String> whole) {
         List<ParseResult> parsed = texts.inOrder().parallelStream().map(Parser::parse).toList();
         Damage damage = Damage.of(parsed);
         Findings findings = new Findings(damage);
@@ -79,7 +88,7 @@ public final class Ricasso {
         List<SyntaxTree> trees = parsed.stream().map(ParseResult::tree).toList();
         VocabularyLoader.Loaded loaded = VocabularyLoader.load(trees, texts.data(), calculations, findings);
         RuleExamples.run(loaded.vocabulary(), findings);
-        Words words = WordsLoader.load(trees, loaded, findings);
+        Words words = WordsLoader.load(trees, loaded, findings, whole);
         return new Loaded(House.load(loaded, damage, findings), words, findings);
     }
 

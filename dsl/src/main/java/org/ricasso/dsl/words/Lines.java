@@ -22,6 +22,10 @@ final class Lines {
 
     private Lines() {}
 
+    static boolean holdsWord(String text) {
+        return WORD.matcher(text).find();
+    }
+
     static Printed.Line line(String path, Text text, boolean printed) {
         List<String> holes = new ArrayList<>();
         StringBuilder plain = new StringBuilder();
@@ -34,7 +38,7 @@ final class Lines {
                 plain.append('0');
             }
         }
-        return new Printed.Line(path, text.written(), holes, printed && WORD.matcher(plain).find());
+        return new Printed.Line(path, text.written(), holes, printed && holdsWord(plain.toString()));
     }
 
     /** What a page says of its own: needed even where it is but a sign, since that is how a language writes numbers. */
@@ -53,7 +57,7 @@ final class Lines {
     }
 
     private static Printed.Line plain(String path, String text, boolean printed) {
-        return new Printed.Line(path, text, List.of(), printed && WORD.matcher(text).find());
+        return new Printed.Line(path, text, List.of(), printed && holdsWord(text));
     }
 
     /**

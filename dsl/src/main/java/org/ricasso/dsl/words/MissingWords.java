@@ -1,70 +1,78 @@
 package org.ricasso.dsl.words;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import org.ricasso.dsl.diagnostics.Findings;
 import org.ricasso.dsl.source.Span;
 
 /**
- * Finds texts and names without words in a language that is begun: each origin has words for its own, and one who begins a
- * language that an other has not is told once how much that is.
+ * Finds texts and names of the works without words in a language that it has begun or wants whole; how much is missing of
+ * what is not its own is told once.
  */
 final class MissingWords {
     private final Map<String, Printed> printed;
-    private final SortedMap<String, Dictionary> dictionaries;
-    private final Map<String, SortedMap<String, Span>> begun;
+    private final Dictionary dictionary;
+    private final boolean error;
+    private final SortedMap<String, Span> origins;
     private final Map<List<String>, Span> places;
+    private final Set<List<String>> told;
     private final Findings findings;
 
-    MissingWords(Map<String, Printed> printed, SortedMap<String, Dictionary> dictionaries,
-            Map<String, SortedMap<String, Span>> begun, Map<List<String>, Span> places, Findings findings) {
+    /**
+     * @param error whether the language must be whole
+     * @param origins where each origin begins the language
+     * @param places where words for declarations stand, by language, origin and declaration
+     * @param told declarations whose words are a finding already, so that nothing more need be said
+     */
+    MissingWords(Map<String, Printed> printed, Dictionary dictionary, boolean error, SortedMap<String, Span> origins,
+            Map<List<String>, Span> places, Set<List<String>> told, Findings findings) {
         this.printed = printed;
-        this.dictionaries = dictionaries;
-        this.begun = begun;
+        this.dictionary = dictionary;
+        this.error = error;
+        this.origins = origins;
         this.places = places;
+        this.told = told;
         this.findings = findings;
     }
 
     void find() {
-        begun.forEach((language, origins) -> {
-            if (!language.equals(Words.SOURCE)) {
-                find(dictionaries.get(language), origins);
-            }
-        });
-    }
-
-    private void find(Dictionary dictionary, SortedMap<String, Span> origins) {
+        String language = dictionary.language();
         int others = 0;
-        Map<String, Set<String>> names = new TreeMap<>();
+        Map<String, Printed.Label> names = new LinkedHashMap<>();
+        Set<String> otherNames = new HashSet<>();
+        Span own = null;
         for (Printed declaration : printed.values()) {
-            String origin = declaration.origin();
+            boolean works = declaration.origin().equals(Origin.WORKS);
+            own = own == null && works ? declaration.place() : own;
             List<String> paths = lines(dictionary, declaration).stream().map(Printed.Line::path).toList();
-            if (!paths.isEmpty() && origins.containsKey(origin)) {
-                Span place = places.getOrDefault(List.of(dictionary.language(), origin, declaration.key()), declaration.place());
-                findings.add(WordsFindings.missing(place, dictionary.language(), declaration, paths));
-            } else if (!paths.isEmpty()) {
+            List<String> key = List.of(language, Origin.WORKS, declaration.key());
+            if (!paths.isEmpty() && !works) {
                 others++;
+            } else if (!paths.isEmpty() && !told.contains(key)) {
+                findings.add(WordsFindings.missing(places.getOrDefault(key, declaration.place()), language, declaration, paths,
+                        error));
             }
-            labels(dictionary, declaration).forEach(label ->
-                    names.computeIfAbsent(Origin.of(label.place()), o -> new LinkedHashSet<>()).add(label.name()));
+            labels(dictionary, declaration).forEach(label -> {
+                if (Origin.of(label.place()).equals(Origin.WORKS)) {
+                    names.putIfAbsent(label.name(), label);
+                } else {
+                    otherNames.add(label.name());
+                }
+            });
         }
-        int otherNames = 0;
-        for (Map.Entry<String, Set<String>> of : names.entrySet()) {
-            Span place = origins.get(of.getKey());
-            if (place == null) {
-                otherNames += of.getValue().size();
-            } else {
-                findings.add(WordsFindings.missingLabels(place, dictionary.language(), List.copyOf(of.getValue())));
-            }
+        Span begun = origins.get(Origin.WORKS);
+        if (!names.isEmpty()) {
+            Span place = begun == null ? names.values().iterator().next().place() : begun;
+            findings.add(WordsFindings.missingLabels(place, language, List.copyOf(names.keySet()), error));
         }
-        Span works = origins.get(Origin.WORKS);
-        if (works != null && others + otherNames > 0) {
-            findings.add(WordsFindings.missingOfOthers(works, dictionary.language(), others, otherNames));
+        Span place = begun == null ? own : begun;
+        if (place != null && others + otherNames.size() > 0) {
+            findings.add(WordsFindings.missingOfOthers(place, language, others, otherNames.size(), error));
         }
     }
 

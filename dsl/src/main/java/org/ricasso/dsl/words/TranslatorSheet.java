@@ -35,7 +35,7 @@ public final class TranslatorSheet {
 
     /** The texts by file name, each laid out; empty where the language is whole. */
     public static SortedMap<String, String> of(List<SyntaxTree> trees, VocabularyLoader.Loaded loaded, String language) {
-        WordsLoader.Joined joined = WordsLoader.join(trees, loaded, new Findings(), true);
+        WordsLoader.Joined joined = WordsLoader.join(trees, loaded, new Findings(), Set.of(), true);
         TranslatorSheet sheet = new TranslatorSheet(language, joined.words());
         trees.forEach(sheet::remember);
         joined.printed().values().forEach(sheet::add);

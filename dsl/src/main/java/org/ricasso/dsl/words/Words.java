@@ -29,6 +29,18 @@ public record Words(SortedMap<String, Dictionary> dictionaries, List<String> beg
         return found == null ? new Dictionary(language) : found;
     }
 
+    private static final java.util.regex.Pattern TAG = java.util.regex.Pattern.compile("[a-z]{2,3}(-[A-Za-z0-9]{2,8})*");
+
+    /** Whether a text is a language's tag, such as {@code de} or {@code pt-BR}. */
+    public static boolean isTag(String text) {
+        return TAG.matcher(text).matches();
+    }
+
+    /** Whether a text holds a word, so that it cannot be understood without words of the reader's language. */
+    public static boolean needsWords(String text) {
+        return Lines.holdsWord(text);
+    }
+
     /** The languages that the house's pages are made in when nobody says: the texts' own, then those that the works began. */
     public List<String> languages() {
         List<String> result = new java.util.ArrayList<>(List.of(SOURCE));

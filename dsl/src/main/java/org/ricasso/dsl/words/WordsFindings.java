@@ -29,14 +29,14 @@ final class WordsFindings {
     }
 
     /** No edit: whether the words are right again only a person can say. */
-    static Diagnostic stale(Span signed, String digest, Printed declaration) {
-        return Diagnostic.warning("words-stale", new Mark(signed, "these words are for another text: the fingerprint of "
+    static Diagnostic stale(Span signed, String digest, Printed declaration, boolean error) {
+        return found(error, "words-stale", new Mark(signed, "these words are for another text: the fingerprint of "
                 + declaration.key() + " is " + digest)).and(new Mark(declaration.place(), "its texts have changed"))
                 .because(NOT_PRINTED).remedy(sign(digest));
     }
 
-    static Diagnostic unsigned(WordsOf words, String digest, Printed declaration) {
-        return Diagnostic.warning("words-unsigned", new Mark(words.span(), "nothing says which text these words are for"))
+    static Diagnostic unsigned(WordsOf words, String digest, Printed declaration, boolean error) {
+        return found(error, "words-unsigned", new Mark(words.span(), "nothing says which text these words are for"))
                 .and(new Mark(declaration.place(), "its texts stand here")).because(NOT_PRINTED).remedy(sign(digest));
     }
 
@@ -71,20 +71,25 @@ final class WordsFindings {
                 .because("each line stands for the line at its place");
     }
 
-    static Diagnostic missing(Span place, String language, Printed declaration, List<String> paths) {
-        return Diagnostic.warning("words-missing", new Mark(place, language + " has no words for " + shown(paths)
+    static Diagnostic missing(Span place, String language, Printed declaration, List<String> paths, boolean error) {
+        return found(error, "words-missing", new Mark(place, language + " has no words for " + shown(paths)
                 + " of " + declaration.key())).because("pages show the text itself").remedy(list(language));
     }
 
-    static Diagnostic missingLabels(Span place, String language, List<String> names) {
-        return Diagnostic.warning("words-missing", new Mark(place, language + " has no words for the names " + shown(names)))
+    static Diagnostic missingLabels(Span place, String language, List<String> names, boolean error) {
+        return found(error, "words-missing", new Mark(place, language + " has no words for the names " + shown(names)))
                 .because("pages show the name itself").remedy(list(language));
     }
 
-    static Diagnostic missingOfOthers(Span place, String language, int declarations, int names) {
-        return Diagnostic.warning("words-missing", new Mark(place, language + " has no words for " + declarations
+    static Diagnostic missingOfOthers(Span place, String language, int declarations, int names, boolean error) {
+        return found(error, "words-missing", new Mark(place, language + " has no words for " + declarations
                 + " declarations and " + names + " names that are not the works' own"))
                 .because("pages show the texts themselves").remedy(list(language));
+    }
+
+    /** An error in a language that the works wants whole, else a warning. */
+    private static Diagnostic found(boolean error, String name, Mark mark) {
+        return error ? Diagnostic.error(name, mark) : Diagnostic.warning(name, mark);
     }
 
     private static Remedy list(String language) {

@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 import org.ricasso.dsl.diagnostics.Findings;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Declaration;
@@ -25,7 +24,6 @@ import org.ricasso.dsl.vocabulary.VocabularyLoader;
  * others than the text's, or that stand for nothing. Words of the works stand before those that came with the tool.
  */
 public final class WordsLoader {
-    private static final Pattern TAG = Pattern.compile("[a-z]{2,3}(-[A-Za-z0-9]{2,8})*");
     /** What rates count by is free, so any name may be called something. */
     private static final String RATE = "rate.";
     private final VocabularyLoader.Loaded loaded;
@@ -37,8 +35,12 @@ public final class WordsLoader {
     private final Map<String, SortedMap<String, Span>> begun = new TreeMap<>();
     /** Where words for a declaration stand, by language, origin and declaration; the first place. */
     private final Map<List<String>, Span> places = new HashMap<>();
+    /** Words that are not used, so that what they leave without words is told already; as places. */
+    private final Set<List<String>> told = new HashSet<>();
+    private final Set<String> whole;
 
-    private WordsLoader(VocabularyLoader.Loaded loaded, Map<String, Printed> printed, Findings findings) {
+    private WordsLoader(VocabularyLoader.Loaded loaded, Map<String, Printed> printed, Findings findings, Set<String> whole) {
+        this.whole = whole;
         this.loaded = loaded;
         this.findings = findings;
         this.printed = printed;
@@ -49,38 +51,47 @@ public final class WordsLoader {
     /** Words and the texts that they stand for. */
     record Joined(Words words, Map<String, Printed> printed) {}
 
-    /** All words in the trees for what was loaded from them. */
-    public static Words load(List<SyntaxTree> trees, VocabularyLoader.Loaded loaded, Findings findings) {
-        return join(trees, loaded, findings, false).words();
+    /**
+     * All words in the trees for what was loaded from them.
+     *
+     * @param whole tags of the languages in which a text without words is an error
+     */
+    public static Words load(List<SyntaxTree> trees, VocabularyLoader.Loaded loaded, Findings findings, Set<String> whole) {
+        return join(trees, loaded, findings, whole, false).words();
     }
 
-    /** @param whole whether all things are looked through, also where the works has no words yet */
-    static Joined join(List<SyntaxTree> trees, VocabularyLoader.Loaded loaded, Findings findings, boolean whole) {
-        List<Declaration> all = trees.stream().flatMap(tree -> tree.declarations().stream()).toList();
-        List<WordsDeclaration> words = all.stream().filter(WordsDeclaration.class::isInstance)
+    /** @param all whether all things are looked through, also where the works has no words yet */
+    static Joined join(List<SyntaxTree> trees, VocabularyLoader.Loaded loaded, Findings findings, Set<String> whole,
+            boolean all) {
+        List<Declaration> declarations = trees.stream().flatMap(tree -> tree.declarations().stream()).toList();
+        List<WordsDeclaration> words = declarations.stream().filter(WordsDeclaration.class::isInstance)
                 .map(WordsDeclaration.class::cast).toList();
         boolean works = words.stream().anyMatch(w -> Origin.of(w.span()).equals(Origin.WORKS));
-        Map<String, Printed> printed = PrintedTexts.of(all, loaded, whole || works);
-        if (words.isEmpty()) {
+        Map<String, Printed> printed = PrintedTexts.of(declarations, loaded, all || works || !whole.isEmpty());
+        if (words.isEmpty() && whole.isEmpty()) {
             return new Joined(Words.NONE, printed);
         }
-        WordsLoader loader = new WordsLoader(loaded, printed, findings);
+        WordsLoader loader = new WordsLoader(loaded, printed, findings, whole);
         words.forEach(loader::read);
         List<String> own = loader.begun.entrySet().stream().filter(e -> e.getValue().containsKey(Origin.WORKS))
                 .map(Map.Entry::getKey).toList();
-        new MissingWords(printed, loader.dictionaries, loader.begun, loader.places, findings).find();
+        Set<String> wanted = new TreeSet<>(whole);
+        wanted.addAll(own);
+        wanted.remove(Words.SOURCE);
+        wanted.forEach(language -> new MissingWords(printed, loader.dictionary(language), whole.contains(language),
+                loader.begun.getOrDefault(language, new TreeMap<>()), loader.places, loader.told, findings).find());
         return new Joined(new Words(loader.dictionaries, own), printed);
     }
 
     private void read(WordsDeclaration words) {
         String language = words.language().text();
-        if (!TAG.matcher(language).matches()) {
+        if (!Words.isTag(language)) {
             findings.add(WordsFindings.noLanguage(words.language()));
             return;
         }
         String origin = Origin.of(words.span());
         begun.computeIfAbsent(language, l -> new TreeMap<>()).putIfAbsent(origin, words.language().span());
-        Dictionary dictionary = dictionaries.computeIfAbsent(language, Dictionary::new);
+        Dictionary dictionary = dictionary(language);
         for (Declaration.WordsItem item : words.items()) {
             if (item instanceof Translation label) {
                 label(dictionary, origin, label);
@@ -88,6 +99,10 @@ public final class WordsLoader {
                 declaration(dictionary, origin, (WordsOf) item);
             }
         }
+    }
+
+    private Dictionary dictionary(String language) {
+        return dictionaries.computeIfAbsent(language, Dictionary::new);
     }
 
     private boolean isFirst(Dictionary dictionary, String origin, String key, Span place) {
@@ -129,8 +144,10 @@ public final class WordsLoader {
         block.strangers();
         block.labels(dictionary);
         if (stale) {
-            findings.add(block.of() == null ? WordsFindings.unsigned(words, block.digest(), declaration)
-                    : WordsFindings.stale(block.signed(), block.digest(), declaration));
+            boolean error = whole.contains(dictionary.language());
+            told.add(List.of(dictionary.language(), origin, declaration.key()));
+            findings.add(block.of() == null ? WordsFindings.unsigned(words, block.digest(), declaration, error)
+                    : WordsFindings.stale(block.signed(), block.digest(), declaration, error));
             return;
         }
         block.pairs.forEach(pair -> {
