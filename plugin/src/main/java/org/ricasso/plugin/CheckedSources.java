@@ -11,13 +11,14 @@ import org.ricasso.dsl.source.SourceFile;
  *
  * @param texts the works' own texts
  * @param only the products that were asked for
+ * @param whole the languages that must be whole
  * @param ricasso the loaded house
  */
-record CheckedSources(Texts texts, Set<String> only, Ricasso ricasso) {
+record CheckedSources(Texts texts, Set<String> only, Set<String> whole, Ricasso ricasso) {
 
     /** Whether another check would read exactly the same. */
-    boolean isOf(Texts others, Set<String> products) {
-        return only.equals(products) && same(texts.files(), others.files())
+    boolean isOf(Texts others, Set<String> products, Set<String> languages) {
+        return only.equals(products) && whole.equals(languages) && same(texts.files(), others.files())
                 && texts.data().keySet().equals(others.data().keySet())
                 && texts.data().keySet().stream().allMatch(n -> same(texts.data().get(n), others.data().get(n)));
     }

@@ -43,6 +43,16 @@ abstract class CheckingMojo extends HouseMojo {
     private List<String> products;
 
     /**
+     * Tags of the languages of the pages, such as {@code en,de}; the first one's pages lie at the top of the set. In each of
+     * them every printed text must have words: one that has none is an error. When empty, the pages are in the language of
+     * the texts and in each language in which the house has words of its own; what lacks words there is a warning.
+     *
+     * @since 0.1.0
+     */
+    @Parameter(property = "ricasso.languages")
+    private List<String> languages;
+
+    /**
      * Fails the build on warnings, too.
      *
      * @since 0.1.0
@@ -114,6 +124,11 @@ abstract class CheckingMojo extends HouseMojo {
     /** What is done with a house that holds. */
     abstract void proceed(Ricasso ricasso) throws MojoExecutionException, MojoFailureException;
 
+    /** The languages of the pages. */
+    final Languages languages() throws MojoExecutionException {
+        return Languages.of(languages);
+    }
+
     /** What the goal does, as a participle. */
     abstract String done();
 
@@ -122,15 +137,16 @@ abstract class CheckingMojo extends HouseMojo {
 
     private Ricasso check(SourceReader.Reading reading) throws MojoExecutionException, MojoFailureException {
         Set<String> only = Chosen.of(products);
+        Set<String> whole = languages().whole();
         @SuppressWarnings("unchecked")
         Map<Object, Object> context = getPluginContext();
-        if (context.get(CHECKED) instanceof CheckedSources before && before.isOf(reading.texts(), only)) {
+        if (context.get(CHECKED) instanceof CheckedSources before && before.isOf(reading.texts(), only, whole)) {
             getLog().debug("The same texts were checked a moment ago.");
             return before.ricasso();
         }
-        Ricasso ricasso = load(reading.texts(), only);
+        Ricasso ricasso = load(reading.texts(), only, whole);
         Chosen.require(ricasso, only);
-        context.put(CHECKED, new CheckedSources(reading.texts(), only, ricasso));
+        context.put(CHECKED, new CheckedSources(reading.texts(), only, whole, ricasso));
         List<Diagnostic> found = ricasso.checked().diagnostics();
         report(found, name -> rule(ricasso, name));
         write("report.xml", out -> out.write(new CaseReport().of(ricasso.checked())));

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
 import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugins.annotations.Parameter;
@@ -67,6 +68,18 @@ abstract class HouseMojo extends AbstractMojo {
 
     /** Loads the house; calculations come from the plugin and from its dependencies in the project's pom. */
     final Ricasso load(Texts texts, Set<String> only) {
-        return Ricasso.check(Ricasso.withShipped(texts, getClass().getClassLoader()), Ricasso.calculations(getClass().getClassLoader()), only);
+        return load(texts, only, Set.of());
+    }
+
+    /** @param whole languages in which each printed text must have words */
+    final Ricasso load(Texts texts, Set<String> only, Set<String> whole) {
+        ClassLoader loader = getClass().getClassLoader();
+        return Ricasso.check(Ricasso.withShipped(texts, loader), Ricasso.calculations(loader), only, whole);
+    }
+
+    /** What has no words in a language, as texts to fill in. */
+    final SortedMap<String, String> sheets(Texts texts, String language) {
+        ClassLoader loader = getClass().getClassLoader();
+        return Ricasso.wordsToWrite(Ricasso.withShipped(texts, loader), Ricasso.calculations(loader), language);
     }
 }

@@ -2,6 +2,7 @@ package org.ricasso.plugin;
 
 import java.io.File;
 import java.io.IOException;
+import java.util.List;
 import java.util.SortedMap;
 import javax.inject.Inject;
 import org.apache.maven.plugin.MojoExecutionException;
@@ -94,7 +95,8 @@ public final class RenderMojo extends CheckingMojo {
 
     private SortedMap<String, byte[]> render(Ricasso ricasso) throws MojoExecutionException {
         try {
-            return new PageRenderer().render(ricasso.checked(), title).files();
+            List<String> tags = languages().ofPages(ricasso.words());
+            return new PageRenderer().render(ricasso.checked(), title, ricasso.words(), ricasso.house().vocabulary(), tags).files();
         } catch (PageException e) {
             throw new MojoExecutionException("A page cannot be rendered: " + e.getMessage(), e);
         }

@@ -48,15 +48,20 @@ public final class Shows {
                     .collect(Collectors.joining("; "));
         }
         if (value instanceof Value.Clock clock) {
-            return "at least " + QuantityFormat.number(
-                    org.ricasso.shared.quantity.Quantity.of(org.ricasso.shared.quantity.Measure.DURATION, 0,
-                            org.ricasso.shared.quantity.Unit.of("min",
-                                    org.ricasso.shared.quantity.Measure.DURATION.dimension(), 60, 0)),
-                    clock.atLeast());
+            return "at least " + duration(clock);
         }
         if (value instanceof Value.Unknown) {
             return "unknown";
         }
         return "not stated";
+    }
+
+    /** The least time on a clock, in minutes. */
+    public static String duration(Value.Clock clock) {
+        return QuantityFormat.number(
+                org.ricasso.shared.quantity.Quantity.of(org.ricasso.shared.quantity.Measure.DURATION, 0,
+                        org.ricasso.shared.quantity.Unit.of("min",
+                                org.ricasso.shared.quantity.Measure.DURATION.dimension(), 60, 0)),
+                clock.atLeast());
     }
 }

@@ -42,17 +42,21 @@ public record Finding(String severity, String name, Place primary, List<Place> o
     static Finding of(Diagnostic diagnostic) {
         List<Cure> cures = new ArrayList<>();
         for (Remedy remedy : diagnostic.remedies()) {
-            cures.add(new Cure(remedy.text(), remedy.edits().stream().map(Finding::change).toList()));
+            cures.add(new Cure(Marks.clean(remedy.text()), remedy.edits().stream().map(Finding::change).toList()));
         }
         return new Finding(diagnostic.severity().word(), diagnostic.name(), place(diagnostic.primary()),
-                diagnostic.others().stream().map(Finding::place).toList(), diagnostic.because(), diagnostic.also(),
-                cures, diagnostic.sources());
+                diagnostic.others().stream().map(Finding::place).toList(), clean(diagnostic.because()),
+                clean(diagnostic.also()), cures, clean(diagnostic.sources()));
+    }
+
+    private static List<String> clean(List<String> texts) {
+        return texts.stream().map(Marks::clean).toList();
     }
 
     private static String change(Edit edit) {
         String at = "line " + edit.span().line() + ": ";
-        String old = edit.span().text().strip();
-        String now = edit.replacement().strip();
+        String old = Marks.clean(edit.span().text().strip());
+        String now = Marks.clean(edit.replacement().strip());
         if (old.isEmpty()) {
             return at + "write " + now;
         }
@@ -63,10 +67,10 @@ public record Finding(String severity, String name, Place primary, List<Place> o
         Span span = mark.span();
         SourceFile file = span.file();
         int line = span.line();
-        String text = file.lineText(line);
+        String text = Marks.clean(file.lineText(line));
         int from = Math.min(span.start() - file.lineStart(line), text.length());
         int to = Math.max(from, Math.min(span.end() - file.lineStart(line), text.length()));
-        return new Place(span.toString(), mark.text(), String.valueOf(line), text.substring(0, from).stripLeading(),
+        return new Place(Marks.clean(span.toString()), Marks.clean(mark.text()), String.valueOf(line), text.substring(0, from).stripLeading(),
                 text.substring(from, to), text.substring(to));
     }
 }

@@ -11,9 +11,12 @@ import java.util.List;
 /**
  * Fingerprints of what a page says: the first twelve digits of a SHA-256 over its view model in a canonical form. A
  * change of the layout alone does not change it.
+ *
+ * @param digits the fingerprint
+ * @param borrows whether the page holds texts that its language has no words for
  */
-final class Fingerprint {
-    private static final int DIGITS = 12;
+record Fingerprint(String digits, boolean borrows) {
+    private static final int LENGTH = 12;
     private static final ClassValue<Form> FORMS = new ClassValue<>() {
         @Override
         protected Form computeValue(Class<?> type) {
@@ -21,19 +24,22 @@ final class Fingerprint {
         }
     };
 
-    private Fingerprint() {}
-
     /** The fingerprint of a view model: a record of texts, truths, lists and further such records. */
     static String of(Record model) {
+        return taken(model).digits();
+    }
+
+    /** The fingerprint of a view model, and whether the model borrows texts. */
+    static Fingerprint taken(Record model) {
         StringBuilder canonical = new StringBuilder();
         write(canonical, model);
-        return ofText(canonical.toString());
+        return new Fingerprint(ofText(canonical.toString()), Marks.hasBorrowed(canonical));
     }
 
     static String ofText(String text) {
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest).substring(0, DIGITS);
+            return HexFormat.of().formatHex(digest).substring(0, LENGTH);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

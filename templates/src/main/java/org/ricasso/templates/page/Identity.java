@@ -16,19 +16,24 @@ import org.ricasso.dsl.house.Thing;
  */
 public record Identity(String house, String model, String title, String revision, String status, boolean draft) {
 
-    static Identity of(String house, Thing product) {
-        String number = written(product, KnownEntries.NUMBER);
-        String model = number.isEmpty() ? product.name() : number;
+    static Identity of(String house, Thing product, Tongue tongue) {
+        String model = model(product);
         boolean has = product.entries().containsKey(KnownEntries.RELEASED);
         String released = written(product, KnownEntries.RELEASED);
-        String status = !has ? "Status not stated"
-                : released.isEmpty() ? "DRAFT, not released" : "Released " + released;
-        return new Identity(house, model, product.title(), written(product, KnownEntries.REVISION), status,
+        String status = !has ? tongue.say("sheet.status-not-stated")
+                : released.isEmpty() ? tongue.say("sheet.draft-status") : tongue.say("sheet.released", "date", released);
+        return new Identity(house, model, tongue.title(product), written(product, KnownEntries.REVISION), status,
                 has && released.isEmpty());
+    }
+
+    /** What a product is called on the floor. */
+    static String model(Thing product) {
+        String number = written(product, KnownEntries.NUMBER);
+        return number.isEmpty() ? product.name() : number;
     }
 
     private static String written(Thing product, String entry) {
         Value value = product.at(entry);
-        return value instanceof Value.Absent || value instanceof Value.Unknown ? "" : Shows.show(value);
+        return value instanceof Value.Absent || value instanceof Value.Unknown ? "" : Marks.clean(Shows.show(value));
     }
 }

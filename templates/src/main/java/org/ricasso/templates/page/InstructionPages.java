@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.ricasso.dsl.evaluate.Shows;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.Thing;
 import org.ricasso.dsl.walk.CheckedProduct;
@@ -15,64 +16,76 @@ import org.ricasso.dsl.walk.CheckedStep;
 
 /** Makes the page of a step from the step after the walk. */
 final class InstructionPages {
+    private static final Pattern BLANK = Pattern.compile("[\\u00A0\\u202F]");
     private final Identity identity;
     private final CheckedProduct product;
     private final Sheets sheets;
+    private final Tongue tongue;
+    private final ValueText values;
 
-    InstructionPages(Identity identity, CheckedProduct product, Sheets sheets) {
+    InstructionPages(Identity identity, CheckedProduct product, Sheets sheets, Tongue tongue) {
         this.identity = identity;
         this.product = product;
         this.sheets = sheets;
+        this.tongue = tongue;
+        this.values = tongue.values();
     }
 
     /** @param index the step's place in the route, from 0 */
     WorkInstruction page(int index) {
         CheckedStep step = product.steps().get(index);
         Thing centre = step.centre();
-        return new WorkInstruction(identity, String.valueOf(step.number()), step.title(),
-                step.purpose() == null ? "" : PlainText.typeset(step.purpose()), step.works(),
+        Where.Owner operation = Sheets.operation(step);
+        return new WorkInstruction(identity, String.valueOf(step.number()), tongue.text(operation, step.title()),
+                tongue.typeset(operation, step.purpose()), step.works(),
                 centre == null ? "" : centre.name(),
-                centre == null || centre.title().equals(centre.name()) ? "" : centre.title(),
-                neighbour(index - 1), neighbour(index + 1), ValueText.time(step.setUp()),
-                step.run() == null ? List.of() : List.of(ValueText.shown(step.run())),
+                centre == null || centre.title().equals(centre.name()) ? "" : tongue.title(centre),
+                neighbour(index - 1), neighbour(index + 1), values.time(step.setUp()),
+                step.run() == null ? List.of() : List.of(values.shown(step.run(), entries(step))),
                 cautions(step), typed(centre, KnownEntries.WEAR), typed(centre, KnownEntries.EMERGENCY),
                 typed(centre, KnownEntries.ASK), arrival(step), timeIn(step), settings(step), work(step),
-                CheckPoints.of(step), timeOut(step), handOn(step, index, true), handOn(step, index, false), more(step),
-                centreFacts(centre));
+                CheckPoints.of(product.product(), step, tongue), timeOut(step), handOn(step, index, true),
+                handOn(step, index, false), more(step), centreFacts(centre));
     }
 
     private List<StepLink> neighbour(int index) {
         List<CheckedStep> steps = product.steps();
-        return index < 0 || index >= steps.size() ? List.of() : List.of(Sheets.link(steps.get(index), ""));
+        return index < 0 || index >= steps.size() ? List.of() : List.of(Sheets.link(steps.get(index), "", tongue));
+    }
+
+    /** The attributes of a step's operation. */
+    private static Where entries(CheckedStep step) {
+        return Tongue.entriesOf("operation", Sheets.operation(step));
     }
 
     /** What somebody of the works wrote; a default is nobody's word and counts as nothing. */
-    private static List<String> typed(Thing centre, String entry) {
+    private List<String> typed(Thing centre, String entry) {
         if (centre == null || !centre.places().containsKey(entry)) {
             return List.of();
         }
-        return List.of(PlainText.typeset(ValueText.line(centre.at(entry))));
+        return List.of(values.typeset(centre.at(entry), Tongue.entriesOf(centre).in(entry)));
     }
 
-    private static List<WorkInstruction.Caution> cautions(CheckedStep step) {
+    private List<WorkInstruction.Caution> cautions(CheckedStep step) {
         Value value = step.attributes().get(KnownEntries.CAUTIONS);
-        return value == null ? List.of() : each(value).stream().map(InstructionPages::caution).toList();
+        return value == null ? List.of() : each(value).stream().map(v -> caution(v, step)).toList();
     }
 
-    private static WorkInstruction.Caution caution(Value value) {
+    private WorkInstruction.Caution caution(Value value, CheckedStep step) {
         if (!(value instanceof Value.Ref ref)) {
-            return new WorkInstruction.Caution(ValueText.line(value), "", "", List.of());
+            return new WorkInstruction.Caution(values.line(value, entries(step).in(KnownEntries.CAUTIONS)), "", "", List.of());
         }
         Thing caution = ref.thing();
         String thing = text(caution, KnownEntries.THING);
-        return new WorkInstruction.Caution(thing.isEmpty() ? caution.title() : Names.capital(thing),
+        return new WorkInstruction.Caution(thing.isEmpty() ? tongue.title(caution) : Names.capital(thing),
                 text(caution, KnownEntries.MOMENT), text(caution, KnownEntries.ACT),
-                each(caution.at(KnownEntries.SIGNS)).stream().map(ValueText::line).map(Signs::of).toList());
+                each(caution.at(KnownEntries.SIGNS)).stream()
+                        .map(sign -> Signs.of(Marks.clean(Shows.show(sign)), tongue.page())).toList());
     }
 
-    private static String text(Thing thing, String entry) {
+    private String text(Thing thing, String entry) {
         Value value = thing.at(entry);
-        return value instanceof Value.Absent ? "" : PlainText.typeset(ValueText.line(value));
+        return value instanceof Value.Absent ? "" : values.typeset(value, Tongue.entriesOf(thing).in(entry));
     }
 
     private static List<Value> each(Value value) {
@@ -82,18 +95,28 @@ final class InstructionPages {
         return value instanceof Value.Absent ? List.of() : List.of(value);
     }
 
-    private static List<WorkInstruction.Arrival> arrival(CheckedStep step) {
+    private List<WorkInstruction.Arrival> arrival(CheckedStep step) {
         return step.arrival().stream()
                 .filter(a -> !a.isDuty())
-                .map(a -> new WorkInstruction.Arrival(Names.of(a.path(), step.works()), PlainText.typeset(a.condition()),
-                        sentence(a.complaint())))
+                .map(a -> new WorkInstruction.Arrival(tongue.property(product.product(), a.path(), step.works()), condition(a),
+                        complaint(step, a)))
                 .toList();
+    }
+
+    private String condition(CheckedStep.Arrival arrival) {
+        Where where = Tongue.property(product.product(), arrival.path());
+        if (arrival.asked() == null) {
+            return tongue.typeset(tongue.quoted(arrival.condition()));
+        }
+        return arrival.asked() instanceof Value.Several several
+                ? tongue.page().join("values.either", several.values().stream().map(v -> values.line(v, where)).toList())
+                : values.typeset(arrival.asked(), where);
     }
 
     private List<WorkInstruction.Clock> timeIn(CheckedStep step) {
         return step.arrival().stream()
                 .filter(CheckedStep.Arrival::isDuty)
-                .map(a -> clock(a, sheets.step(a.since())))
+                .map(a -> clock(step, a, sheets.step(a.since())))
                 .toList();
     }
 
@@ -103,67 +126,96 @@ final class InstructionPages {
         for (CheckedStep later : product.steps()) {
             for (CheckedStep.Arrival arrival : later.arrival()) {
                 if (arrival.isDuty() && arrival.since() == step.number()) {
-                    result.add(clock(arrival, sheets.step(later.number())));
+                    result.add(clock(later, arrival, sheets.step(later.number())));
                 }
             }
         }
         return result;
     }
 
-    private static WorkInstruction.Clock clock(CheckedStep.Arrival duty, List<StepLink> other) {
-        return new WorkInstruction.Clock(Names.label(duty.name()), PlainText.typeset(duty.condition()), other,
-                sentence(duty.complaint()));
+    private WorkInstruction.Clock clock(CheckedStep step, CheckedStep.Arrival duty, List<StepLink> other) {
+        return new WorkInstruction.Clock(tongue.label(Tongue.property(product.product(), duty.path())), condition(duty), other,
+                complaint(step, duty));
     }
 
     /** A reason as a sentence of its own. */
-    private static String sentence(String text) {
-        return text == null || text.isBlank() ? "" : PlainText.typeset(Names.capital(text.strip()))
-                + (text.strip().matches("(?s).*[.!?]") ? "" : ".");
+    private String complaint(CheckedStep step, CheckedStep.Arrival arrival) {
+        String text = arrival.complaint();
+        if (text == null || text.isBlank()) {
+            return "";
+        }
+        String said = Names.capital(tongue.typeset(Sheets.operation(step), text.strip()));
+        return said + (Marks.plain(said).matches("(?s).*[.!?]") ? "" : ".");
     }
 
-    private static List<Fact> settings(CheckedStep step) {
+    private List<Fact> settings(CheckedStep step) {
         return step.settings().stream()
                 .filter(s -> !(s.value() instanceof Value.Absent))
-                .map(s -> new Fact(Names.label(s.name()), ValueText.shown(s.value(), s.byDefault())))
+                .map(s -> new Fact(tongue.label(setting(step, s.name())),
+                        values.shown(s.value(), setting(step, s.name()), s.byDefault())))
                 .toList();
     }
 
+    private Where setting(CheckedStep step, String name) {
+        return takes(step).in(name);
+    }
+
+    private Where takes(CheckedStep step) {
+        return new Where("operation", step.operation(), "takes", Tongue.ownerOf(product.product()));
+    }
+
     /** The lines of the work, with the values of settings set off, so that a glance finds them. */
-    private static List<WorkInstruction.Work> work(CheckedStep step) {
+    private List<WorkInstruction.Work> work(CheckedStep step) {
+        Pattern own = values(step, tongue);
+        Pattern source = tongue.isSource() ? own : values(step, tongue.source());
+        return step.work().stream().map(line -> {
+            String text = tongue.filled(Sheets.operation(step), line, takes(step));
+            return Marks.has(text) && text.charAt(0) == Marks.BORROWED
+                    ? new WorkInstruction.Work(runs(Marks.plain(text), source).stream()
+                            .map(run -> new WorkInstruction.Run(Marks.borrowed(run.text()), run.value())).toList())
+                    : new WorkInstruction.Work(runs(text, own));
+        }).toList();
+    }
+
+    private Pattern values(CheckedStep step, Tongue in) {
         Set<String> values = step.settings().stream()
-                .map(s -> PlainText.typeset(ValueText.line(s.value())))
+                .map(s -> in.values().typeset(s.value(), setting(step, s.name())))
                 // a number with its unit: a bare 1 would be found everywhere
-                .filter(v -> v.indexOf('\u00A0') > 0 && v.chars().anyMatch(Character::isDigit))
+                .filter(v -> BLANK.matcher(v).find() && v.chars().anyMatch(Character::isDigit))
                 .collect(Collectors.toSet());
-        Pattern pattern = values.isEmpty() ? null : Pattern.compile("(?<![\\p{L}\\p{N}])(?:"
+        return values.isEmpty() ? null : Pattern.compile("(?<![\\p{L}\\p{N}])(?:"
                 + values.stream()
                         .sorted(java.util.Comparator.comparingInt(String::length).reversed()
                                 .thenComparing(java.util.Comparator.naturalOrder()))
-                        .map(v -> v.replace(' ', '\u00A0'))
+                        .map(InstructionPages::bound)
                         .map(Pattern::quote)
                         .collect(Collectors.joining("|"))
                 + ")(?![\\p{L}\\p{N}])");
-        return step.instruct().stream().map(line -> runs(PlainText.typeset(line), pattern)).toList();
     }
 
-    private static WorkInstruction.Work runs(String line, Pattern values) {
+    /** One kind of blank, since a text may have another than a number; as long as the text. */
+    private static String bound(String text) {
+        return text.replace(' ', '\u00A0').replace('\u202F', '\u00A0');
+    }
+
+    private static List<WorkInstruction.Run> runs(String line, Pattern values) {
         List<WorkInstruction.Run> runs = new ArrayList<>();
         int done = 0;
         if (values != null) {
             // the same length as the line, so that places agree
-            Matcher matcher = values.matcher(line.replace(' ', '\u00A0'));
+            Matcher matcher = values.matcher(bound(line));
             while (matcher.find()) {
                 if (matcher.start() > done) {
                     runs.add(new WorkInstruction.Run(line.substring(done, matcher.start()), false));
                 }
-                runs.add(new WorkInstruction.Run(matcher.group(), true));
+                runs.add(new WorkInstruction.Run(line.substring(matcher.start(), matcher.end()).replace(' ', '\u00A0'), true));
                 done = matcher.end();
             }
         }
         if (done < line.length()) {
             runs.add(new WorkInstruction.Run(line.substring(done), false));
         }
-        return new WorkInstruction.Work(runs);
+        return runs;
     }
 
     /** What the step changed: that which the next step looks at, or else the rest. */
@@ -174,30 +226,31 @@ final class InstructionPages {
         return step.handOver().stream()
                 .filter(h -> !(h.value() instanceof Value.Clock))
                 .filter(h -> next.contains(h.path()) == asked)
-                .map(h -> new Fact(Names.of(h.path(), step.works()), ValueText.shown(h.value())))
+                .map(h -> new Fact(tongue.property(product.product(), h.path(), step.works()),
+                        values.shown(h.value(), Tongue.property(product.product(), h.path()))))
                 .toList();
     }
 
-    private static List<Fact> more(CheckedStep step) {
+    private List<Fact> more(CheckedStep step) {
         Map<String, Value> rest = new LinkedHashMap<>(step.attributes());
         rest.keySet().removeAll(KnownEntries.FOR_THE_RULES);
         rest.remove(KnownEntries.CAUTIONS);
-        return facts(rest);
+        return facts(rest, entries(step));
     }
 
-    private static List<Fact> centreFacts(Thing centre) {
+    private List<Fact> centreFacts(Thing centre) {
         if (centre == null) {
             return List.of();
         }
         Map<String, Value> rest = new LinkedHashMap<>(centre.entries());
         rest.keySet().removeAll(KnownEntries.CENTRE_ELSEWHERE);
-        return facts(rest);
+        return facts(rest, Tongue.entriesOf(centre));
     }
 
-    private static List<Fact> facts(Map<String, Value> values) {
-        return values.entrySet().stream()
+    private List<Fact> facts(Map<String, Value> entries, Where where) {
+        return entries.entrySet().stream()
                 .filter(e -> !(e.getValue() instanceof Value.Absent))
-                .map(e -> new Fact(Names.label(e.getKey()), ValueText.shown(e.getValue())))
+                .map(e -> new Fact(tongue.label(where.in(e.getKey())), values.shown(e.getValue(), where.in(e.getKey()))))
                 .toList();
     }
 }

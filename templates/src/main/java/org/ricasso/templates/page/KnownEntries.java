@@ -43,15 +43,8 @@ final class KnownEntries {
     /** Of a measurement: the limit of an in-process characteristic, which the page shows as the limit anyway. */
     static final String LIMIT = "limit";
 
-    /** The parts of a measurement in the order in which an inspector asks for them, with the page's words. */
-    static final List<Map.Entry<String, String>> MEASUREMENT = List.of(
-            Map.entry("gauge", "Gauge"),
-            Map.entry("sample", "How many"),
-            Map.entry("place", "Where"),
-            Map.entry("how", "How"),
-            Map.entry("why", "Why"),
-            Map.entry("guard-band", "Guard band"),
-            Map.entry("reaction", "If not right"));
+    /** The parts of a measurement in the order in which an inspector asks for them; page words say what they are called. */
+    static final List<String> MEASUREMENT = List.of("gauge", "sample", "place", "how", "why", "guard-band", "reaction");
 
     /** Parts of a measurement that speak to the check alone. */
     static final Set<String> MEASUREMENT_ELSEWHERE = Set.of(LIMIT, "accepted-ratio");
@@ -60,22 +53,14 @@ final class KnownEntries {
      * What a page says of a thing that a measurement names.
      *
      * @param onOneLine whether it is said behind the thing's title, else each on a line of its own
-     * @param entries entry and the page's words
+     * @param entries its entries; page words say what they are called
      */
-    record Said(boolean onOneLine, List<Map.Entry<String, String>> entries) {}
+    record Said(boolean onOneLine, List<String> entries) {}
 
     /** By the thing's kind. In a gauge the entry may stand in a block of what it reads. */
     static final Map<String, Said> OF_A_THING = Map.of(
-            "gauge", new Said(true, List.of(
-                    Map.entry("number", "no."),
-                    Map.entry("due", "calibration due"),
-                    Map.entry("look", "look:"),
-                    Map.entry("resolution", "reads to"),
-                    Map.entry("uncertainty", "uncertainty"))),
-            "reaction", new Said(false, List.of(
-                    Map.entry("piece", "This piece:"),
-                    Map.entry("others", "All since the last good check:"),
-                    Map.entry("restarts", "Start again:"))));
+            "gauge", new Said(true, List.of("number", "due", "look", "resolution", "uncertainty")),
+            "reaction", new Said(false, List.of("piece", "others", "restarts")));
 
     private KnownEntries() {}
 }

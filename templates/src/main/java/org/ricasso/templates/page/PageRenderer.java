@@ -3,17 +3,16 @@ package org.ricasso.templates.page;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.ricasso.dsl.diagnostics.Severity;
+import org.ricasso.dsl.vocabulary.Vocabulary;
 import org.ricasso.dsl.walk.CheckedHouse;
 import org.ricasso.dsl.walk.CheckedProduct;
+import org.ricasso.dsl.words.Words;
 
 /**
  * Renders the pages of a house.
@@ -23,9 +22,6 @@ import org.ricasso.dsl.walk.CheckedProduct;
  * nor on locale, time zone, clock or file system. Nothing is written: a whole set is handed out, or nothing.
  */
 public final class PageRenderer {
-    /** With more products than this the overview keeps their steps folded. */
-    private static final int OPEN_UP_TO = 6;
-
     private final TemplateEngine engine;
 
     public PageRenderer() {
@@ -37,7 +33,7 @@ public final class PageRenderer {
     }
 
     /**
-     * Renders a whole house.
+     * Renders a whole house in the language that its texts are written in.
      *
      * @param house a house that {@linkplain CheckedHouse#holds() holds}
      * @param title what the house is called on its pages
@@ -46,88 +42,60 @@ public final class PageRenderer {
      * @throws PageException if a template has a mistake
      */
     public PageSet render(CheckedHouse house, String title) {
+        return render(house, title, Words.NONE, null, List.of(Words.SOURCE));
+    }
+
+    /**
+     * Renders a whole house in several languages.
+     *
+     * @param house a house that {@linkplain CheckedHouse#holds() holds}
+     * @param title what the house is called on its pages
+     * @param words what its texts are in other languages
+     * @param vocabulary its vocabulary, or null where nothing is known of the kinds of its blocks
+     * @param languages tags of the languages, each once; the first one's pages lie at the top of the set
+     * @return all pages and what they need
+     * @throws IllegalArgumentException if the house does not hold, or no language is given
+     * @throws PageException if a template has a mistake
+     */
+    public PageSet render(CheckedHouse house, String title, Words words, Vocabulary vocabulary, List<String> languages) {
         if (!house.holds()) {
             throw new IllegalArgumentException("the house does not hold, so it has no pages");
         }
-        List<CheckedProduct> products = house.products();
-        List<Identity> identities = products.stream().map(p -> Identity.of(title, p.product())).toList();
-        List<String> folders = Slugs.of(identities.stream().map(Identity::model).toList());
-
-        List<Attempt> attempts = IntStream.range(0, products.size())
-                .parallel()
-                .mapToObj(i -> attempt(identities.get(i), products.get(i), folders.get(i)))
-                .collect(Collectors.toList());
-
-        SortedMap<String, byte[]> files = new TreeMap<>();
-        List<Overview.Product> lines = new ArrayList<>();
-        for (Attempt attempt : attempts) {
-            if (attempt.failure() != null) {
-                throw attempt.failure();
-            }
-            files.putAll(attempt.files());
-            lines.add(attempt.line());
+        if (languages.isEmpty()) {
+            throw new IllegalArgumentException("pages are in some language");
         }
-        Overview overview = new Overview(title, lines, lines.size() <= OPEN_UP_TO, house.diagnostics().stream()
-                .filter(d -> d.severity() != Severity.ERROR)
-                .map(Finding::of)
-                .toList());
-        put(files, Sheets.OVERVIEW, "overview.ftlh", overview, "", Fingerprint.of(overview), title);
+        SetLanguages set = new SetLanguages(languages.stream().distinct().map(tag -> Tongue.of(words, vocabulary, tag)).toList());
+        List<String> models = house.products().stream().map(CheckedProduct::product).map(Identity::model).toList();
+        List<String> folders = Slugs.of(models, set.folders());
+        SortedMap<String, byte[]> files = new TreeMap<>();
+        for (Tongue tongue : set.tongues()) {
+            LanguagePages pages = new LanguagePages(engine, title, tongue, set);
+            List<Overview.Product> lines = new ArrayList<>();
+            for (Attempt attempt : IntStream.range(0, models.size())
+                    .parallel()
+                    .mapToObj(i -> attempt(pages, house.products().get(i), folders.get(i)))
+                    .collect(Collectors.toList())) {
+                if (attempt.failure() != null) {
+                    throw attempt.failure();
+                }
+                files.putAll(attempt.made().files());
+                lines.add(attempt.made().line());
+            }
+            files.putAll(pages.overview(house, lines));
+        }
         files.put(Sheets.STYLE, style());
         return new PageSet(files);
     }
 
     /** What became of a product's pages: the first failure in the order of the house is the one that is told. */
-    private record Attempt(Map<String, byte[]> files, Overview.Product line, PageException failure) {}
+    private record Attempt(LanguagePages.Made made, PageException failure) {}
 
-    private Attempt attempt(Identity identity, CheckedProduct product, String folder) {
+    private static Attempt attempt(LanguagePages pages, CheckedProduct product, String folder) {
         try {
-            return product(identity, product, folder);
+            return new Attempt(pages.product(product, folder), null);
         } catch (PageException e) {
-            return new Attempt(Map.of(), null, e);
+            return new Attempt(null, e);
         }
-    }
-
-    private Attempt product(Identity identity, CheckedProduct product, String folder) {
-        Map<String, byte[]> files = new TreeMap<>();
-        Sheets sheets = Sheets.of(product, folder);
-        String head = runningHead(identity);
-        List<StepLink> steps = new ArrayList<>();
-        InstructionPages instructions = new InstructionPages(identity, product, sheets);
-        for (int i = 0; i < product.steps().size(); i++) {
-            WorkInstruction page = instructions.page(i);
-            String fingerprint = Fingerprint.of(page);
-            StepLink link = Sheets.link(product.steps().get(i), fingerprint);
-            steps.add(link);
-            put(files, folder + "/" + link.href(), "work-instruction.ftlh", page, "../", fingerprint,
-                    head + ", step " + page.number() + " " + page.title());
-        }
-        String notJudged = RulePages.notJudged(product);
-        RuleReport rules = RulePages.page(identity, product, sheets);
-        put(files, folder + "/" + Sheets.RULES, "rule-report.ftlh", rules, "../", Fingerprint.of(rules),
-                head + ", rule report");
-        SpecSheet spec = SpecPages.page(identity, product, sheets, steps, notJudged);
-        String fingerprint = Fingerprint.of(spec);
-        put(files, folder + "/" + Sheets.SPEC_SHEET, "spec-sheet.ftlh", spec, "../", fingerprint,
-                head + ", specification");
-
-        List<StepLink> fromOverview = steps.stream()
-                .map(s -> new StepLink(s.number(), s.title(), s.centre(), folder + "/" + s.href(), ""))
-                .toList();
-        return new Attempt(files, new Overview.Product(identity, folder + "/" + Sheets.SPEC_SHEET, fingerprint,
-                folder + "/" + Sheets.RULES, fromOverview, notJudged), null);
-    }
-
-    /** What stands at the top of every printed sheet, so that a loose second sheet is known for what it is. */
-    private static String runningHead(Identity identity) {
-        return identity.model() + (identity.revision().isEmpty() ? "" : ", revision " + identity.revision())
-                + (identity.draft() ? ", DRAFT" : "");
-    }
-
-    private void put(Map<String, byte[]> files, String path, String template, Record page, String root,
-            String fingerprint, String runningHead) {
-        String html = engine.render(template, Map.of("page", page, "root", root, "fingerprint", fingerprint,
-                "runningHead", CssText.escaped(runningHead)), path);
-        files.put(path, html.getBytes(StandardCharsets.UTF_8));
     }
 
     private static byte[] style() {

@@ -12,31 +12,41 @@ import org.ricasso.shared.quantity.Numbers;
 
 /** Makes the rule report of a product. */
 final class RulePages {
-    private RulePages() {}
+    private final CheckedProduct checked;
+    private final Sheets sheets;
+    private final Tongue tongue;
 
-    static RuleReport page(Identity identity, CheckedProduct checked, Sheets sheets) {
-        return new RuleReport(identity, Sheets.SPEC_SHEET, checked.outcomes().stream().map(RulePages::made).toList(),
-                rulings(checked, sheets, Judgement.Verdict.FAILS),
-                rulings(checked, sheets, Judgement.Verdict.NOT_JUDGED),
-                rulings(checked, sheets, Judgement.Verdict.HOLDS),
-                checked.diagnostics().stream().map(Finding::of).toList());
+    private RulePages(CheckedProduct checked, Sheets sheets, Tongue tongue) {
+        this.checked = checked;
+        this.sheets = sheets;
+        this.tongue = tongue;
     }
 
-    private static RuleReport.Made made(Outcome outcome) {
+    static RuleReport page(Identity identity, CheckedProduct checked, Sheets sheets, Tongue tongue) {
+        RulePages pages = new RulePages(checked, sheets, tongue);
+        return new RuleReport(identity, Sheets.SPEC_SHEET, checked.outcomes().stream().map(pages::made).toList(),
+                pages.rulings(Judgement.Verdict.FAILS), pages.rulings(Judgement.Verdict.NOT_JUDGED),
+                pages.rulings(Judgement.Verdict.HOLDS), checked.diagnostics().stream().map(Finding::of).toList());
+    }
+
+    private RuleReport.Made made(Outcome outcome) {
         Margin margin = Margin.inside(outcome.asked(), outcome.found());
-        return new RuleReport.Made(Names.path(outcome.entry()), ValueText.shown(outcome.asked()),
-                Names.capital(SpecPages.word(outcome.made())), margin == null ? List.of() : List.of(room(margin)));
+        return new RuleReport.Made(tongue.path(Tongue.entriesOf(checked.product()), outcome.entry()),
+                tongue.values().shown(outcome.asked(), Tongue.property(checked.product(), outcome.path())),
+                Names.capital(SpecPages.word(outcome.made(), tongue)), margin == null ? List.of() : List.of(room(margin)));
     }
 
-    private static RuleReport.Room room(Margin margin) {
+    /** A comparison stands as it is written in the rule. */
+    private RuleReport.Room room(Margin margin) {
         String reach = margin.reach() == margin.aim() ? "" : room(margin.reach(), margin.shownReach());
-        return new RuleReport.Room(PlainText.typeset(margin.text()), room(margin.aim(), margin.shownAim()), reach);
+        return new RuleReport.Room(tongue.source().typeset(Marks.clean(margin.text())), room(margin.aim(), margin.shownAim()),
+                reach);
     }
 
     /** Nought is to spare, too: the limit itself is allowed. */
-    private static String room(double margin, String shown) {
-        return PlainText.number(shown.startsWith("-") ? shown.substring(1) : shown)
-                + (Numbers.compare(margin, 0) >= 0 ? " to spare" : " beyond");
+    private String room(double margin, String shown) {
+        return tongue.say(Numbers.compare(margin, 0) >= 0 ? "rules.spare" : "rules.beyond", "margin",
+                tongue.numbers().number(shown.startsWith("-") ? shown.substring(1) : shown));
     }
 
     /** How many rules could not be judged on some subject, as text; empty for none. */
@@ -50,7 +60,7 @@ final class RulePages {
     }
 
     /** Rules with the verdict in the order of the walk, each once with all its subjects. */
-    private static List<RuleReport.Ruling> rulings(CheckedProduct checked, Sheets sheets, Judgement.Verdict verdict) {
+    private List<RuleReport.Ruling> rulings(Judgement.Verdict verdict) {
         Map<String, List<Judgement>> byRule = new LinkedHashMap<>();
         for (Judgement judgement : checked.judgements()) {
             if (judgement.verdict() == verdict) {
@@ -58,26 +68,43 @@ final class RulePages {
             }
         }
         List<RuleReport.Ruling> result = new ArrayList<>();
-        byRule.forEach((rule, judgements) -> result.add(ruling(rule, judgements, sheets)));
+        byRule.forEach((rule, judgements) -> result.add(ruling(rule, judgements)));
         return result;
     }
 
-    private static RuleReport.Ruling ruling(String rule, List<Judgement> judgements, Sheets sheets) {
+    private RuleReport.Ruling ruling(String rule, List<Judgement> judgements) {
         boolean whole = false;
         List<StepLink> steps = new ArrayList<>();
         List<RuleReport.Place> places = new ArrayList<>();
         for (Judgement judgement : judgements) {
             List<StepLink> step = sheets.step(judgement.step());
-            boolean told = judgement.detail() != null && !judgement.detail().isEmpty();
-            if (told || !judgement.margins().isEmpty()) {
-                places.add(new RuleReport.Place(step, told ? PlainText.typeset(judgement.detail()) : "",
-                        judgement.margins().stream().map(RulePages::room).toList()));
+            String told = detail(judgement);
+            if (!told.isEmpty() || !judgement.margins().isEmpty()) {
+                places.add(new RuleReport.Place(step, told, judgement.margins().stream().map(this::room).toList()));
             } else if (step.isEmpty()) {
                 whole = true;
             } else {
                 steps.addAll(step);
             }
         }
-        return new RuleReport.Ruling(rule, judgements.get(0).title(), whole, steps, places);
+        return new RuleReport.Ruling(rule, tongue.text(owner(judgements.get(0)), judgements.get(0).title()), whole, steps,
+                places);
+    }
+
+    private static Where.Owner owner(Judgement judgement) {
+        return new Where.Owner("rule", judgement.rule());
+    }
+
+    /** What the rule says of a breach; why it was not judged is in the language of findings. */
+    private String detail(Judgement judgement) {
+        String detail = judgement.detail();
+        if (detail == null || detail.isEmpty()) {
+            return "";
+        }
+        if (judgement.said() != null) {
+            return tongue.filled(owner(judgement), judgement.said(), Tongue.entriesOf(checked.product()));
+        }
+        return detail.equals(judgement.title()) ? tongue.typeset(owner(judgement), detail)
+                : tongue.source().typeset(tongue.quoted(detail));
     }
 }

@@ -19,16 +19,20 @@ record Sheets(String folder, Map<Integer, StepLink> steps) {
     static final String STYLE = "style.css";
     static final String OVERVIEW = "index.html";
 
-    static Sheets of(CheckedProduct product, String folder) {
+    static Sheets of(CheckedProduct product, String folder, Tongue tongue) {
         Map<Integer, StepLink> steps = new HashMap<>();
         for (CheckedStep step : product.steps()) {
-            steps.put(step.number(), link(step, ""));
+            steps.put(step.number(), link(step, "", tongue));
         }
         return new Sheets(folder, steps);
     }
 
-    static StepLink link(CheckedStep step, String fingerprint) {
-        return new StepLink(String.valueOf(step.number()), step.title(),
+    static Where.Owner operation(CheckedStep step) {
+        return new Where.Owner("operation", step.operation());
+    }
+
+    static StepLink link(CheckedStep step, String fingerprint, Tongue tongue) {
+        return new StepLink(String.valueOf(step.number()), tongue.text(operation(step), step.title()),
                 step.centre() == null ? "" : step.centre().name(), file(step), fingerprint);
     }
 

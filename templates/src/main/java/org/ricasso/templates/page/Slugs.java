@@ -24,11 +24,17 @@ final class Slugs {
      * name keeps it; one that loses something gets a part of its digest, so that its name does not depend on others.
      */
     static List<String> of(List<String> texts) {
+        return of(texts, List.of());
+    }
+
+    /** @param others names that are not to be had */
+    static List<String> of(List<String> texts, List<String> others) {
         Map<String, Integer> wanted = new HashMap<>();
         for (String text : texts) {
             wanted.merge(slug(text), 1, Integer::sum);
         }
         Set<String> taken = new HashSet<>();
+        others.forEach(other -> taken.add(other.toLowerCase(Locale.ROOT)));
         List<String> result = new ArrayList<>();
         for (String text : texts) {
             String slug = slug(text);

@@ -4,7 +4,6 @@ import freemarker.ext.beans.MemberSelectorListMemberAccessPolicy;
 import freemarker.ext.beans.WhitelistMemberAccessPolicy;
 import freemarker.template.DefaultObjectWrapper;
 import freemarker.template.DefaultObjectWrapperConfiguration;
-import freemarker.template.SimpleScalar;
 import freemarker.template.TemplateModel;
 import freemarker.template.TemplateModelException;
 import freemarker.template.Version;
@@ -18,7 +17,7 @@ import java.util.List;
  */
 final class ViewWrapper extends DefaultObjectWrapper {
     private static final List<Class<? extends Record>> VIEWS = List.of(
-            Fact.class, Finding.class, Finding.Place.class, Finding.Cure.class, Identity.class, Overview.class,
+            Fact.class, LanguageLink.class, Finding.class, Finding.Place.class, Finding.Cure.class, Identity.class, Overview.class,
             Overview.Product.class, RuleReport.class, RuleReport.Made.class, RuleReport.Room.class,
             RuleReport.Ruling.class, RuleReport.Place.class, Shown.class,
             Shown.Line.class, SpecSheet.class, SpecSheet.Section.class, SpecSheet.Group.class, SpecSheet.Row.class,
@@ -51,6 +50,6 @@ final class ViewWrapper extends DefaultObjectWrapper {
 
     @Override
     public TemplateModel wrap(Object object) throws TemplateModelException {
-        return object instanceof String text ? new SimpleScalar(PlainText.of(text)) : super.wrap(object);
+        return object instanceof String text ? MarkedText.model(text) : super.wrap(object);
     }
 }

@@ -12,13 +12,13 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** The pages of the small house are those that were looked at. Written anew only with {@code -Dricasso.golden=write}. */
+/** The pages of the small house in two languages are those that were looked at. Written anew only with {@code -Dricasso.golden=write}. */
 class GoldenPagesTest {
     private static final Path GOLDEN = Path.of("src", "test", "resources", "golden");
 
     @Test
     void theSmallHouseLooksAsItWasAgreed() throws IOException {
-        Map<String, String> pages = Pages.html(Pages.of(TestHouses.small()));
+        Map<String, String> pages = Pages.html(Pages.of(TestHouses.small(), "Small Knife Works", SmallHouseInGerman.WORDS, "en", "de"));
         if ("write".equals(System.getProperty("ricasso.golden"))) {
             write(pages);
             fail("golden pages written; look at them, then run the tests without -Dricasso.golden");

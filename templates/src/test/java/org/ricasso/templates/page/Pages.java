@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ricasso.dsl.walk.CheckedHouse;
+import org.ricasso.dsl.words.Words;
 
 /** Pages as texts, for tests. */
 final class Pages {
@@ -20,8 +21,17 @@ final class Pages {
     }
 
     static Map<String, String> of(CheckedHouse house, String title) {
+        return of(house, title, Words.NONE, "en");
+    }
+
+    /** The set in some languages, for a house of whose vocabulary nothing is known. */
+    static Map<String, String> of(CheckedHouse house, String title, Words words, String... languages) {
+        return texts(new PageRenderer().render(house, title, words, null, List.of(languages)));
+    }
+
+    static Map<String, String> texts(PageSet set) {
         Map<String, String> result = new TreeMap<>();
-        new PageRenderer().render(house, title).files()
+        set.files()
                 .forEach((path, bytes) -> result.put(path, new String(bytes, StandardCharsets.UTF_8)));
         return result;
     }

@@ -8,10 +8,13 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ricasso.dsl.words.Words;
 import org.ricasso.shared.Shipped;
 
 /** Signs are called as ISO 7010 registers them. */
 class SignsTest {
+    private static final PageWords WORDS = PageWords.of(Words.NONE, Words.SOURCE);
+
     /** Titles of the register of ISO 7010 (checks C111 and C112 of the reference data; the others from its list). */
     @ParameterizedTest
     @CsvSource({
@@ -22,13 +25,13 @@ class SignsTest {
             "E011, Eyewash station, safe",
             "F001, Fire extinguisher, fire"})
     void aKnownCodeHasTitleAndShape(String code, String title, String shape) {
-        assertThat(Signs.of(code)).isEqualTo(new WorkInstruction.Sign(code, title, shape));
+        assertThat(Signs.of(code, WORDS)).isEqualTo(new WorkInstruction.Sign(code, title, shape));
     }
 
     @Test
     void anUnknownCodeIsShownWithoutATitle() {
-        assertThat(Signs.of("W999")).isEqualTo(new WorkInstruction.Sign("W999", "", "warning"));
-        assertThat(Signs.of("<b>")).isEqualTo(new WorkInstruction.Sign("<b>", "", "none"));
+        assertThat(Signs.of("W999", WORDS)).isEqualTo(new WorkInstruction.Sign("W999", "", "warning"));
+        assertThat(Signs.of("<b>", WORDS)).isEqualTo(new WorkInstruction.Sign("<b>", "", "none"));
     }
 
     @Test
@@ -37,6 +40,6 @@ class SignsTest {
         Shipped.texts().values().forEach(text -> Pattern.compile("\"([WPMEF]\\d{3})\"").matcher(text).results()
                 .forEach(found -> codes.add(found.group(1))));
         assertThat(codes).contains("W017", "W022");
-        assertThat(codes).allSatisfy(code -> assertThat(Signs.of(code).title()).as(code).isNotEmpty());
+        assertThat(codes).allSatisfy(code -> assertThat(Signs.of(code, WORDS).title()).as(code).isNotEmpty());
     }
 }

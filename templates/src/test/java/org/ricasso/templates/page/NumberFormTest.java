@@ -6,13 +6,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.words.Words;
 import org.ricasso.shared.quantity.Interval;
 import org.ricasso.shared.quantity.Measure;
 import org.ricasso.shared.quantity.Quantity;
 import org.ricasso.shared.quantity.Unit;
 
 /** Numbers are set so that they can be read out; {@code _} stands for a blank that does not break. */
-class PlainTextTest {
+class NumberFormTest {
+    private static final Tongue ENGLISH = Tongue.of(Words.NONE, null, Words.SOURCE);
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
             "180 ± 5 °C           | 180_±_5_°C",
@@ -22,8 +25,8 @@ class PlainTextTest {
             "max 0.4 µm           | max_0.4_µm",
             "1.4116               | 1.4116"})
     void aNumberAlone(String written, String set) {
-        assertThat(PlainText.number(written)).isEqualTo(set.replace('_', '\u00A0'));
-        assertThat(PlainText.number(PlainText.number(written))).isEqualTo(PlainText.number(written));
+        assertThat(ENGLISH.numbers().number(written)).isEqualTo(set.replace('_', '\u00A0'));
+        assertThat(ENGLISH.numbers().number(ENGLISH.numbers().number(written))).isEqualTo(ENGLISH.numbers().number(written));
     }
 
     @ParameterizedTest
@@ -35,7 +38,7 @@ class PlainTextTest {
             "from -70 °C to 20 K          | from −70_°C to 20_K",
             "0.05..0.10 mm off            | 0.05_to_0.10_mm off"})
     void numbersInALine(String written, String set) {
-        assertThat(PlainText.typeset(written)).isEqualTo(set.replace('_', '\u00A0'));
+        assertThat(ENGLISH.numbers().typeset(written)).isEqualTo(set.replace('_', '\u00A0'));
     }
 
     @ParameterizedTest
@@ -49,16 +52,16 @@ class PlainTextTest {
     void deviationsThatDifferAreSpeltOut(String written, String window) {
         Quantity quantity = new Quantity(Measure.NUMBER, new Interval(0, 1), new Interval(0, 1), 0,
                 new org.ricasso.shared.quantity.Shown(Unit.NONE, 0, written));
-        assertThat(ValueText.shown(new Value.Num(quantity)).lines().get(0).title().replace('\u00A0', ' '))
+        assertThat(ENGLISH.values().shown(new Value.Num(quantity), null).lines().get(0).title().replace('\u00A0', ' '))
                 .isEqualTo(window);
     }
 
     @Test
     void timesArePeoplesTimes() {
-        assertThat(ValueText.time(40)).isEqualTo("40\u00A0s");
-        assertThat(ValueText.time(900)).isEqualTo("15\u00A0min");
-        assertThat(ValueText.time(5400)).isEqualTo("1\u00A0h 30\u00A0min");
-        assertThat(ValueText.time(0)).isEqualTo("0\u00A0s");
-        assertThat(ValueText.time(Double.NaN)).isEmpty();
+        assertThat(ENGLISH.values().time(40)).isEqualTo("40\u00A0s");
+        assertThat(ENGLISH.values().time(900)).isEqualTo("15\u00A0min");
+        assertThat(ENGLISH.values().time(5400)).isEqualTo("1\u00A0h 30\u00A0min");
+        assertThat(ENGLISH.values().time(0)).isEqualTo("0\u00A0s");
+        assertThat(ENGLISH.values().time(Double.NaN)).isEmpty();
     }
 }
