@@ -26,7 +26,7 @@ class ShippedGermanTest {
         List<SyntaxTree> trees = SHIPPED.inOrder().stream().map(text -> Parser.parse(text).tree()).toList();
         VocabularyLoader.Loaded loaded = VocabularyLoader.load(trees, SHIPPED.data(),
                 Ricasso.calculations(ShippedGermanTest.class.getClassLoader()), new Findings());
-        return WordsLoader.join(trees, loaded, FINDINGS, true);
+        return WordsLoader.join(trees, loaded, FINDINGS, java.util.Set.of(), true);
     }
 
     private static String german(Printed declaration, Printed.Line line) {

@@ -30,7 +30,7 @@ final class LanguagePages {
         this.languages = languages;
         new TemplateWords(tongue.page()).into(common);
         common.put("lang", tongue.tag());
-        common.put("source", tongue.source().tag());
+        common.put("english", tongue.source().tag());
         common.put("dir", tongue.page().plain("language.direction").equals("rtl") ? "rtl" : "ltr");
         common.put("copyFoot", CssText.escaped(tongue.page().plain("print.copy")));
         common.put("pageFoot", pageFoot());
@@ -98,7 +98,7 @@ final class LanguagePages {
     /** What stands at the top of every printed sheet, so that a loose second sheet is known for what it is. */
     private String runningHead(Identity identity) {
         return identity.model() + (identity.revision().isEmpty() ? "" : ", "
-                + plain("print.revision", "revision", identity.revision()))
+                + plain("print.revision", "value", identity.revision()))
                 + (identity.draft() ? ", " + plain("sheet.draft") : "");
     }
 

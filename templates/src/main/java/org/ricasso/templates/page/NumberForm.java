@@ -15,7 +15,7 @@ final class NumberForm {
     private static final Pattern BEFORE_TOLERANCE = Pattern.compile("[ \u00A0]?±[ \u00A0]?");
     private static final Pattern BEFORE_UNIT =
             Pattern.compile("(?<=\\d\\)?) (?=(?:[°µΩ%‰]|\\p{L}{1,3}(?![\\p{L}\\p{N}])|\\p{L}{1,2}[/·²³]))");
-    private static final Pattern UNIT = Pattern.compile("(?<=[\\d)∞])[ \u00A0](?=[\\p{L}°µΩ%‰][^ ]*$)");
+    private static final Pattern UNIT = Pattern.compile("(?<=[\\d)∞])[ \u00A0](?=[\\p{L}°µΩ%‰][^ \u00A0]*$)");
 
     private final PageWords words;
     private final String decimal;

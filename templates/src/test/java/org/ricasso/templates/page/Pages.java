@@ -1,6 +1,8 @@
 package org.ricasso.templates.page;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -48,10 +50,28 @@ final class Pages {
         return TAG.matcher(html).results().map(r -> r.group().toLowerCase(java.util.Locale.ROOT)).toList();
     }
 
+    /** What a page says in its own language: the page without all that is marked as being in another. */
+    static String inItsLanguage(String html, String tag) {
+        Deque<String> open = new ArrayDeque<>(List.of(tag));
+        StringBuilder result = new StringBuilder();
+        Matcher piece = Pattern.compile("<(/?)(span|article)\\b([^>]*)>|<[^>]*>|[^<]+").matcher(html);
+        while (piece.find()) {
+            if (piece.group(2) != null && !piece.group(1).isEmpty()) {
+                open.pop();
+            } else if (piece.group(2) != null) {
+                Matcher lang = Pattern.compile("lang=\"([^\"]*)\"").matcher(piece.group(3));
+                open.push(lang.find() ? lang.group(1) : open.peek());
+            } else if (piece.group().startsWith("<") || open.peek().equals(tag)) {
+                result.append(piece.group());
+            }
+        }
+        return result.toString();
+    }
+
     /** What a reader sees, with single blanks. */
     static String text(String html) {
         String body = html.substring(html.indexOf("<body"));
-        String plain = body.replaceAll("<[^>]*>", " ").replaceAll("[\\s\u00A0]+", " ");
+        String plain = body.replaceAll("<[^>]*>", " ").replaceAll("[\\s\u00A0\u202F]+", " ");
         Matcher entity = Pattern.compile("&(lt|gt|amp|quot|#39);").matcher(plain);
         return entity.replaceAll(r -> Matcher.quoteReplacement(switch (r.group(1)) {
             case "lt" -> "<";
