@@ -244,4 +244,38 @@ class WordsTest {
                 .get("works.ricasso");
         assertThat(sheet).contains("operation knead \"Kneten\" {", "\"" + LINE + "\"").containsPattern("of: +\"" + digest() + "\"");
     }
+
+    private static List<Diagnostic> wanted(String words, String... whole) {
+        return Ricasso.check(bakery(words, "\u0000", ""), CALCULATIONS, Set.of(), Set.of(whole)).checked().diagnostics();
+    }
+
+    @Test
+    void aLanguageThatTheBuildAsksForMustBeWhole() {
+        assertThat(wanted(KNEAD.formatted(digest(), LINE))).as("begun").extracting(Diagnostic::severity).containsOnly(Severity.WARNING);
+        List<Diagnostic> asked = wanted(KNEAD.formatted(digest(), LINE), "de");
+        assertThat(asked).isNotEmpty().allMatch(d -> d.name().equals("words-missing") && d.severity() == Severity.ERROR);
+        assertThat(asked).extracting(d -> d.primary().text()).contains("de has no words for title, purpose, instruct of operation rest");
+        assertThat(wanted("", "fr")).as("not begun at all").isNotEmpty()
+                .allMatch(d -> d.name().equals("words-missing") && d.severity() == Severity.ERROR)
+                .allMatch(d -> d.primary().text().startsWith("fr has no words"));
+        assertThat(wanted("", "en")).as("the texts' own").isEmpty();
+    }
+
+    /** What is out of date is told once, not a second time as missing. */
+    @Test
+    void staleWordsInALanguageThatMustBeWholeAreAnErrorToldOnce() {
+        List<Diagnostic> found = wanted(KNEAD.formatted("0000", LINE), "de").stream()
+                .filter(d -> d.primary().text().contains("operation knead") || d.primary().span().text().contains("0000")).toList();
+        assertThat(found).extracting(Diagnostic::name, Diagnostic::severity).containsExactly(tuple("words-stale", Severity.ERROR));
+    }
+
+    /** Texts that are shipped or come from a library have languages that nobody here reads. */
+    @Test
+    void nothingIsSaidOfALanguageThatTheWorksDoesNotWant() {
+        List<SourceFile> files = new ArrayList<>(bakery("", "\u0000", "").files());
+        files.add(new SourceFile("rolls-1.0/ricasso/words.ricasso", KNEAD.formatted(digest(), LINE), true));
+        Texts texts = new Texts(files, bakery("", "\u0000", "").data());
+        assertThat(Ricasso.check(texts, CALCULATIONS, Set.of()).checked().diagnostics()).isEmpty();
+        assertThat(Ricasso.check(texts, CALCULATIONS, Set.of()).words().languages()).containsExactly("en");
+    }
 }
