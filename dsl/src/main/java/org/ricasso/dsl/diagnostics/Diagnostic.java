@@ -40,6 +40,11 @@ public record Diagnostic(String name, Severity severity, Mark primary, List<Mark
         return new Diagnostic(name, Severity.WARNING, primary, List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
+    /** The same with another severity. */
+    public Diagnostic as(Severity other) {
+        return new Diagnostic(name, other, primary, others, because, also, remedies, sources);
+    }
+
     public Diagnostic and(Mark other) {
         return new Diagnostic(name, severity, primary, append(others, other), because, also, remedies, sources);
     }

@@ -20,6 +20,11 @@ final class Lines {
     private static final Pattern WORD =
             Pattern.compile("(?<![\\p{L}\\p{N}])(?:\\p{Lu}\\p{Ll}{2,}|\\p{Ll}{3,})(?![\\p{L}\\p{N}])");
 
+    private static final Pattern PER = Pattern.compile("\\bper\\s+([\\p{L}_][\\p{L}\\p{N}_-]*)");
+    private static final Pattern QUOTED = Pattern.compile("\"(?:\\\\.|[^\"\\\\])*\"");
+    /** Units of time, which pages say of their own. */
+    private static final java.util.Set<String> CLOCK = java.util.Set.of("h", "min", "s");
+
     private Lines() {}
 
     static boolean holdsWord(String text) {
@@ -91,6 +96,15 @@ final class Lines {
     private static boolean is(Field.TypeName type, String name) {
         return type instanceof Field.TypeName.ListOf list ? is(list.element(), name)
                 : type instanceof Field.TypeName.Named named && named.name().text().equals(name);
+    }
+
+    /** What the rates in a value count by: {@code rate.load} of {@code 5 per load}. */
+    static List<Printed.Label> rates(Expression value) {
+        List<Printed.Label> labels = new ArrayList<>();
+        PER.matcher(QUOTED.matcher(value.span().text()).replaceAll("")).results().map(found -> found.group(1))
+                .filter(unit -> !CLOCK.contains(unit))
+                .forEach(unit -> labels.add(new Printed.Label(WordsLoader.RATE + unit, WordsLoader.RATE + unit, value.span())));
+        return labels;
     }
 
     static Map<String, Field> byName(Declaration.KindDeclaration kind) {

@@ -122,6 +122,7 @@ final class PrintedTexts {
             lines.addAll(Lines.of(entry.name().text(), entry.value(), attribute == null ? null : attribute.type()));
         }
         fields(operation.takes(), "takes.", lines, labels);
+        operation.time().forEach(entry -> labels.addAll(Lines.rates(entry.value())));
         operation.needs().forEach(need ->
                 lines.add(Lines.line("needs." + need.path().text(), need.complaint(), true)));
         operation.instruct().forEach(text -> lines.add(Lines.line(Printed.INSTRUCT, text, true)));
@@ -154,13 +155,13 @@ final class PrintedTexts {
     private void route(Declaration.RouteDeclaration route) {
         ThingTexts texts = new ThingTexts(vocabulary);
         texts.route(route.items());
-        add("route", route.head(), texts.lines(), List.of());
+        add("route", route.head(), texts.lines(), texts.rates());
     }
 
     private void thing(ThingDeclaration thing) {
         ThingTexts texts = new ThingTexts(vocabulary);
         texts.title(thing.head());
         texts.block("", thing.block(), Lines.byName(vocabulary.kind(thing.kind().text())));
-        add(thing.kind().text(), thing.head(), texts.lines(), List.of());
+        add(thing.kind().text(), thing.head(), texts.lines(), texts.rates());
     }
 }

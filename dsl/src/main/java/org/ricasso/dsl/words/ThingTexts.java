@@ -19,6 +19,7 @@ import org.ricasso.dsl.vocabulary.Vocabulary;
 final class ThingTexts {
     private final Vocabulary vocabulary;
     private final List<Printed.Line> lines = new ArrayList<>();
+    private final List<Printed.Label> rates = new ArrayList<>();
 
     ThingTexts(Vocabulary vocabulary) {
         this.vocabulary = vocabulary;
@@ -26,6 +27,10 @@ final class ThingTexts {
 
     List<Printed.Line> lines() {
         return lines;
+    }
+
+    List<Printed.Label> rates() {
+        return rates;
     }
 
     void title(Head head) {
@@ -39,6 +44,7 @@ final class ThingTexts {
                 Field.TypeName type = type(entry.path(), fields);
                 if (entry.value() instanceof Expression value) {
                     lines.addAll(Lines.of(before + entry.path().text(), value, type));
+                    rates.addAll(Lines.rates(value));
                 } else if (entry.value() instanceof Grid grid) {
                     grid(before + entry.path().text(), grid);
                 }

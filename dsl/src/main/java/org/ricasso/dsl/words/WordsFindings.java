@@ -6,6 +6,7 @@ import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Edit;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.diagnostics.Remedy;
+import org.ricasso.dsl.diagnostics.Severity;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Declaration.WordsOf;
 import org.ricasso.dsl.syntax.Name;
@@ -30,14 +31,14 @@ final class WordsFindings {
 
     /** No edit: whether the words are right again only a person can say. */
     static Diagnostic stale(Span signed, String digest, Printed declaration, boolean error) {
-        return found(error, "words-stale", new Mark(signed, "these words are for another text: the fingerprint of "
+        return raised(error, Diagnostic.warning("words-stale", new Mark(signed, "these words are for another text: the fingerprint of "
                 + declaration.key() + " is " + digest)).and(new Mark(declaration.place(), "its texts have changed"))
-                .because(NOT_PRINTED).remedy(sign(digest));
+                .because(NOT_PRINTED).remedy(sign(digest)));
     }
 
     static Diagnostic unsigned(WordsOf words, String digest, Printed declaration, boolean error) {
-        return found(error, "words-unsigned", new Mark(words.span(), "nothing says which text these words are for"))
-                .and(new Mark(declaration.place(), "its texts stand here")).because(NOT_PRINTED).remedy(sign(digest));
+        return raised(error, Diagnostic.warning("words-unsigned", new Mark(words.span(), "nothing says which text these words are for"))
+                .and(new Mark(declaration.place(), "its texts stand here")).because(NOT_PRINTED).remedy(sign(digest)));
     }
 
     private static Remedy sign(String digest) {
@@ -72,24 +73,24 @@ final class WordsFindings {
     }
 
     static Diagnostic missing(Span place, String language, Printed declaration, List<String> paths, boolean error) {
-        return found(error, "words-missing", new Mark(place, language + " has no words for " + shown(paths)
-                + " of " + declaration.key())).because("pages show the text itself").remedy(list(language));
+        return raised(error, Diagnostic.warning("words-missing", new Mark(place, language + " has no words for " + shown(paths)
+                + " of " + declaration.key())).because("pages show the text itself").remedy(list(language)));
     }
 
     static Diagnostic missingLabels(Span place, String language, List<String> names, boolean error) {
-        return found(error, "words-missing", new Mark(place, language + " has no words for the names " + shown(names)))
-                .because("pages show the name itself").remedy(list(language));
+        return raised(error, Diagnostic.warning("words-missing", new Mark(place, language + " has no words for the names " + shown(names)))
+                .because("pages show the name itself").remedy(list(language)));
     }
 
     static Diagnostic missingOfOthers(Span place, String language, int declarations, int names, boolean error) {
-        return found(error, "words-missing", new Mark(place, language + " has no words for " + declarations
+        return raised(error, Diagnostic.warning("words-missing", new Mark(place, language + " has no words for " + declarations
                 + " declarations and " + names + " names that are not the works' own"))
-                .because("pages show the texts themselves").remedy(list(language));
+                .because("pages show the texts themselves").remedy(list(language)));
     }
 
     /** An error in a language that the works wants whole, else a warning. */
-    private static Diagnostic found(boolean error, String name, Mark mark) {
-        return error ? Diagnostic.error(name, mark) : Diagnostic.warning(name, mark);
+    private static Diagnostic raised(boolean error, Diagnostic found) {
+        return error ? found.as(Severity.ERROR) : found;
     }
 
     private static Remedy list(String language) {

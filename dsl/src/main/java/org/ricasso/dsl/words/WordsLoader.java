@@ -25,7 +25,7 @@ import org.ricasso.dsl.vocabulary.VocabularyLoader;
  */
 public final class WordsLoader {
     /** What rates count by is free, so any name may be called something. */
-    private static final String RATE = "rate.";
+    static final String RATE = "rate.";
     private final VocabularyLoader.Loaded loaded;
     private final Findings findings;
     private final Map<String, Printed> printed;
