@@ -2,6 +2,7 @@ package org.ricasso.plugin;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -28,12 +29,14 @@ import org.ricasso.dsl.diagnostics.DiagnosticPrinter;
 import org.ricasso.dsl.house.Texts;
 import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.walk.CheckedHouse;
+import org.ricasso.plugin.report.CaseReport;
+import org.ricasso.plugin.report.HouseReport;
 import org.ricasso.plugin.report.ReportRule;
 import org.ricasso.plugin.report.SarifReport;
 import org.ricasso.templates.page.PageRenderer;
 
 /**
- * The same texts give the same log, report and pages byte by byte: under any locale and time zone, whatever the order of the
+ * The same texts give the same log, reports and pages byte by byte: under any locale and time zone, whatever the order of the
  * files, with one thread or several. Checked on the demonstration house as it is and with mistakes in it.
  */
 class SameEverywhereTest {
@@ -104,8 +107,9 @@ class SameEverywhereTest {
 
     /** All that a run makes of texts, by name. */
     private static Map<String, String> made(List<SourceFile> files) {
-        CheckedHouse house = Ricasso.check(Ricasso.withShipped(new Texts(files, Map.of())),
-                Ricasso.calculations(SameEverywhereTest.class.getClassLoader()), Set.of()).checked();
+        Ricasso ricasso = Ricasso.check(Ricasso.withShipped(new Texts(files, Map.of())),
+                Ricasso.calculations(SameEverywhereTest.class.getClassLoader()), Set.of());
+        CheckedHouse house = ricasso.checked();
         Map<String, String> result = new TreeMap<>();
         DiagnosticPrinter printer = new DiagnosticPrinter(StandardCharsets.UTF_8, true);
         StringBuilder log = new StringBuilder();
@@ -115,6 +119,14 @@ class SameEverywhereTest {
         result.put("log", log.toString());
         result.put("report", new String(new SarifReport(Path.of("/house"), Path.of("/house"), "1",
                 ReportRule::named).of(house.diagnostics()), StandardCharsets.UTF_8));
+        result.put("cases", new String(new CaseReport().of(house), StandardCharsets.UTF_8));
+        ByteArrayOutputStream json = new ByteArrayOutputStream();
+        try {
+            new HouseReport(ricasso).write(json);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        result.put("house", json.toString(StandardCharsets.UTF_8));
         result.put("values", house.products().toString());
         if (house.holds()) {
             new PageRenderer().render(house, "Alderbeck Knife Works").files()
