@@ -1,6 +1,6 @@
 def log = new File(basedir, 'build.log').getText('UTF-8')
-['ricasso:calculate', 'ricasso:check', 'ricasso:explain', 'ricasso:format', 'ricasso:format-check', 'ricasso:help', 'ricasso:render'].each { assert log.contains(it) }
-['attach', 'expression', 'failOnWarning', 'files', 'maxProblems', 'name', 'outputDirectory', 'product', 'products', 'reportDirectory', 'skip', 'skipLayout',
+['ricasso:calculate', 'ricasso:check', 'ricasso:explain', 'ricasso:format', 'ricasso:format-check', 'ricasso:help', 'ricasso:reference', 'ricasso:render'].each { assert log.contains(it) }
+['attach', 'expression', 'failOnWarning', 'files', 'maxProblems', 'name', 'outputDirectory', 'product', 'products', 'referenceDirectory', 'reportDirectory', 'skip', 'skipLayout',
  'sourceDirectory', 'sourceRoot', 'title'].each { parameter ->
     def at = log.indexOf("    ${parameter}")
     assert at >= 0
