@@ -140,16 +140,21 @@ final class PrintedTexts {
         add("rule", rule.syntax().head(), lines, List.of());
     }
 
-    /** The names of its ends stand on pages. */
+    /** The names of its ends and of places along it stand on pages. */
     private void axis(ThingDeclaration axis) {
+        List<Printed.Label> stations = new ArrayList<>();
         List<Printed.Line> lines = new ArrayList<>(List.of(Lines.title(axis.head(), false)));
         for (Block.Item item : axis.block().items()) {
             if (item instanceof Block.Item.Entry entry && entry.value() instanceof Expression.TextLiteral text
                     && List.of("start", "end").contains(entry.path().text())) {
                 lines.add(Lines.line(entry.path().text(), text.text(), true));
+            } else if (item instanceof Block.Item.Nested nested && nested.name().text().equals("stations")) {
+                nested.block().items().stream().filter(Block.Item.Entry.class::isInstance).map(Block.Item.Entry.class::cast)
+                        .forEach(entry -> stations.add(new Printed.Label("stations." + entry.path().text(), entry.path().text(),
+                                entry.path().span())));
             }
         }
-        add(AXIS, axis.head(), lines, List.of());
+        add(AXIS, axis.head(), lines, stations);
     }
 
     private void route(Declaration.RouteDeclaration route) {

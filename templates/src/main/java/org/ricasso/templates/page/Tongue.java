@@ -168,12 +168,17 @@ final class Tongue {
         };
     }
 
-    /** A station along an axis: {@code heel}, {@code 100 mm}, {@code tip - 10 mm}. */
+    /** A station along an axis: {@code heel}, {@code 100 mm}, {@code tip - 10 mm}, {@code middle (100 mm)}. */
     String station(String label) {
-        int minus = label.indexOf(" - ");
-        String end = minus < 0 ? label : label.substring(0, minus);
-        String rest = numbers.decimals(minus < 0 ? "" : label.substring(minus));
-        return numbers.typeset((Words.needsWords(end) ? text(null, end) : numbers.number(end)) + rest);
+        int name = Math.max(label.indexOf(" - "), label.indexOf(" ("));
+        String end = name < 0 ? label : label.substring(0, name);
+        String rest = name < 0 ? "" : numbers.decimals(label.substring(name));
+        return numbers.typeset((Words.needsWords(end) ? place(end) : numbers.number(end)) + rest);
+    }
+
+    private String place(String name) {
+        String label = dictionary.label(name);
+        return label != null ? Marks.clean(label) : text(null, name);
     }
 
     /** What stands in a block: the entries of its kind. */

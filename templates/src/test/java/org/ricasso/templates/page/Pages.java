@@ -61,7 +61,7 @@ final class Pages {
             } else if (piece.group(2) != null) {
                 Matcher lang = Pattern.compile("lang=\"([^\"]*)\"").matcher(piece.group(3));
                 open.push(lang.find() ? lang.group(1) : open.peek());
-            } else if (piece.group().startsWith("<") || open.peek().equals(tag)) {
+            } else if (piece.group().startsWith("<") || tag.equals(open.peek())) {
                 result.append(piece.group());
             }
         }
