@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.function.Function;
 import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.apache.maven.project.MavenProject;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.house.Texts;
+import org.ricasso.shared.LibraryException;
 
 /** What all goals share: where the house's texts stand, and how they are read. */
 abstract class HouseMojo extends AbstractMojo {
@@ -66,20 +68,28 @@ abstract class HouseMojo extends AbstractMojo {
         }
     }
 
-    /** Loads the house; calculations come from the plugin and from its dependencies in the project's pom. */
-    final Ricasso load(Texts texts, Set<String> only) {
+    /** Loads the house; vocabulary and calculations come from the plugin and from its dependencies in the project's pom. */
+    final Ricasso load(Texts texts, Set<String> only) throws MojoExecutionException {
         return load(texts, only, Set.of());
     }
 
     /** @param whole languages in which each printed text must have words */
-    final Ricasso load(Texts texts, Set<String> only, Set<String> whole) {
-        ClassLoader loader = getClass().getClassLoader();
-        return Ricasso.check(Ricasso.withShipped(texts, loader), Ricasso.calculations(loader), only, whole);
+    final Ricasso load(Texts texts, Set<String> only, Set<String> whole) throws MojoExecutionException {
+        return withLibraries(loader ->
+                Ricasso.check(Ricasso.withShipped(texts, loader), Ricasso.calculations(loader), only, whole));
     }
 
     /** What has no words in a language, as texts to fill in. */
-    final SortedMap<String, String> sheets(Texts texts, String language) {
-        ClassLoader loader = getClass().getClassLoader();
-        return Ricasso.wordsToWrite(Ricasso.withShipped(texts, loader), Ricasso.calculations(loader), language);
+    final SortedMap<String, String> sheets(Texts texts, String language) throws MojoExecutionException {
+        return withLibraries(loader ->
+                Ricasso.wordsToWrite(Ricasso.withShipped(texts, loader), Ricasso.calculations(loader), language));
+    }
+
+    private <T> T withLibraries(Function<ClassLoader, T> reading) throws MojoExecutionException {
+        try {
+            return reading.apply(getClass().getClassLoader());
+        } catch (LibraryException e) {
+            throw new MojoExecutionException("The libraries that the plugin is given cannot be used: " + e.getMessage());
+        }
     }
 }

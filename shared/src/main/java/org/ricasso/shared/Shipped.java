@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.URL;
+import java.net.URLConnection;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.Comparator;
@@ -30,22 +31,22 @@ public final class Shipped {
      * All texts that a class loader sees: ours by name such as {@code ricasso/vocabulary/units.ricasso}, those of another
      * library with its name before, such as {@code our-vocabulary-1.2/ricasso/steels.ricasso}. Ours come first.
      *
-     * @throws IllegalStateException if an index names a text that is missing, or two libraries of one name bring it
+     * @throws LibraryException if an index names a text that is missing, or two libraries of one name bring it
      * @throws UncheckedIOException if a text cannot be read
      */
     public static SortedMap<String, String> texts(ClassLoader loader) {
-        URL ours = Shipped.class.getClassLoader().getResource(INDEX);
         // ours sort before a library's, whatever its name
         SortedMap<String, String> texts = new TreeMap<>(Comparator.comparing((String n) -> !n.startsWith(FOLDER))
                 .thenComparing(Comparator.naturalOrder()));
         try {
             for (URL index : Collections.list(loader.getResources(INDEX))) {
-                String before = index.equals(ours) ? "" : library(index) + "/";
+                String before = Library.isOurs(index, INDEX) ? "" : Library.holding(index, INDEX) + "/";
                 for (String path : paths(index)) {
                     // beside its own index, so that one jar cannot hide another's text
-                    String text = read(new URL(index, path), path);
+                    String text = text(index, path);
                     if (texts.putIfAbsent(before + FOLDER + path, text) != null) {
-                        throw new IllegalStateException("two libraries bring " + before + FOLDER + path);
+                        throw new LibraryException("two libraries are named " + before.substring(0, before.length() - 1)
+                                + ", and both bring " + FOLDER + path + ": give one of them another name, or list it once");
                     }
                 }
             }
@@ -55,26 +56,25 @@ public final class Shipped {
         return Collections.unmodifiableSortedMap(texts);
     }
 
-    /** The library's name from the address of its index: its jar without the ending, or the folder it was built in. */
-    private static String library(URL index) {
-        String address = index.toString();
-        String holder = address.substring(0, address.length() - INDEX.length() - 1);
-        if (holder.endsWith("!")) {
-            holder = holder.substring(0, holder.length() - 1);
-        }
-        String name = holder.substring(holder.lastIndexOf('/') + 1);
-        return name.endsWith(".jar") ? name.substring(0, name.length() - 4) : "library";
-    }
-
     private static List<String> paths(URL index) throws IOException {
-        return read(index, INDEX).lines().map(String::strip).filter(line -> !line.isEmpty()).toList();
+        return read(index).lines().map(String::strip).filter(line -> !line.isEmpty()).toList();
     }
 
-    private static String read(URL url, String path) throws IOException {
-        try (InputStream in = url.openStream()) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    private static String text(URL index, String path) throws IOException {
+        try {
+            return read(new URL(index, path));
         } catch (java.io.FileNotFoundException e) {
-            throw new IllegalStateException("the index names " + path + ", which is not there", e);
+            throw new LibraryException("the index of " + Library.holding(index, INDEX) + " names " + path
+                    + ", which is not there: build the library anew, or take the line out of " + INDEX, e);
+        }
+    }
+
+    private static String read(URL url) throws IOException {
+        URLConnection connection = url.openConnection();
+        // a jar may be built anew while the process lives
+        connection.setUseCaches(false);
+        try (InputStream in = connection.getInputStream()) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
 }

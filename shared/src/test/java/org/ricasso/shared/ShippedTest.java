@@ -10,7 +10,10 @@ import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.jar.JarEntry;
+import java.util.jar.JarOutputStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,8 +63,59 @@ class ShippedTest {
     void anIndexThatNamesAMissingTextIsRefused() throws IOException {
         write("ricasso/index.txt", "gone.ricasso\n");
         try (URLClassLoader loader = loader(null)) {
-            assertThatThrownBy(() -> Shipped.texts(loader)).isInstanceOf(IllegalStateException.class)
+            assertThatThrownBy(() -> Shipped.texts(loader)).isInstanceOf(LibraryException.class)
                     .hasMessageContaining("gone.ricasso");
+        }
+    }
+
+    @Test
+    void aJarNamesItsTextsAndSoDoesTheModuleThatIsBuilt() throws IOException {
+        Path jar = folder.resolve("works-vocabulary-1.2.jar");
+        try (JarOutputStream out = new JarOutputStream(Files.newOutputStream(jar))) {
+            out.putNextEntry(new JarEntry("ricasso/index.txt"));
+            out.write("ovens.ricasso\n".getBytes(StandardCharsets.UTF_8));
+            out.putNextEntry(new JarEntry("ricasso/ovens.ricasso"));
+            out.write("// an oven\n".getBytes(StandardCharsets.UTF_8));
+        }
+        write("works-rules/target/classes/ricasso/index.txt", "rules.ricasso\n");
+        write("works-rules/target/classes/ricasso/rules.ricasso", "// a rule\n");
+        URL[] urls = {jar.toUri().toURL(), folder.resolve("works-rules/target/classes/").toUri().toURL()};
+        try (URLClassLoader loader = new URLClassLoader(urls, Shipped.class.getClassLoader())) {
+            assertThat(Shipped.texts(loader)).containsEntry("works-vocabulary-1.2/ricasso/ovens.ricasso", "// an oven\n")
+                    .containsEntry("works-rules/ricasso/rules.ricasso", "// a rule\n");
+        }
+    }
+
+    @Test
+    void oursIsOursWhereverItStandsOnTheClassPath() throws IOException {
+        write("works/target/classes/ricasso/index.txt", "ovens.ricasso\n");
+        write("works/target/classes/ricasso/ovens.ricasso", "// an oven\n");
+        URL ours = Shipped.class.getProtectionDomain().getCodeSource().getLocation();
+        URL[] urls = {folder.resolve("works/target/classes/").toUri().toURL(), ours};
+        // one loader for both, as a plugin has: its dependencies come first
+        try (URLClassLoader loader = new URLClassLoader(urls, ClassLoader.getPlatformClassLoader())) {
+            java.util.SortedMap<?, ?> texts = (java.util.SortedMap<?, ?>) loader.loadClass(Shipped.class.getName())
+                    .getMethod("texts").invoke(null);
+            assertThat(texts.size()).isEqualTo(Shipped.texts().size() + 1);
+            assertThat(texts.containsKey("works/ricasso/ovens.ricasso")).isTrue();
+            assertThat(texts.containsKey("ricasso/vocabulary/units.ricasso")).isTrue();
+        } catch (ReflectiveOperationException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    @Test
+    void twoLibrariesOfOneNameWithTheSameTextAreRefused() throws IOException {
+        List<URL> urls = new ArrayList<>();
+        for (String place : List.of("a", "b")) {
+            write(place + "/works/target/classes/ricasso/index.txt", "ovens.ricasso\n");
+            write(place + "/works/target/classes/ricasso/ovens.ricasso", "// an oven\n");
+            urls.add(folder.resolve(place + "/works/target/classes/").toUri().toURL());
+        }
+        try (URLClassLoader loader = new URLClassLoader(urls.toArray(URL[]::new), null)) {
+            assertThatThrownBy(() -> Shipped.texts(loader)).isInstanceOf(LibraryException.class)
+                    .hasMessage("two libraries are named works, and both bring ricasso/ovens.ricasso: give one of them "
+                            + "another name, or list it once");
         }
     }
 

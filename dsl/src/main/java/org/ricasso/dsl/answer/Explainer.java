@@ -15,6 +15,7 @@ import org.ricasso.dsl.evaluate.Type;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.House;
 import org.ricasso.dsl.house.Thing;
+import org.ricasso.dsl.source.Origin;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Declaration;
 import org.ricasso.dsl.syntax.Text;
@@ -50,6 +51,8 @@ public final class Explainer {
         }
         if (vocabulary.table(name) != null) {
             table(vocabulary.table(name), lines);
+        } else if (vocabulary.tableText(name) != null) {
+            rowsBefore(vocabulary.tableText(name), lines);
         }
         if (vocabulary.calculation(name) != null) {
             calculation(vocabulary.calculation(name), lines);
@@ -79,22 +82,22 @@ public final class Explainer {
         return Nearest.to(name, all);
     }
 
-    private void head(List<String> lines, String what, String name, String title, Span span) {
+    private static void head(List<String> lines, String what, String name, String title) {
         if (!lines.isEmpty()) {
             lines.add("");
         }
         lines.add(what + " " + name + (title == null || title.equals(name) ? "" : " \"" + title + "\""));
-        if (span != null) {
-            Span replaced = vocabulary.replaced(what, name);
-            lines.add("  from      " + span.file().name() + ":" + span.line() + " (" + origin(span)
-                    + (replaced == null ? "" : ", replaces " + replaced.file().name() + ":" + replaced.line()) + ")");
-        }
     }
 
-    private static String origin(Span span) {
-        String name = span.file().name();
-        return !span.file().shipped() ? "the works' own" : name.startsWith("ricasso/") ? "shipped"
-                : "from " + name.substring(0, Math.max(0, name.indexOf('/')));
+    private void head(List<String> lines, String what, String name, String title, Span span) {
+        head(lines, what, name, title);
+        Span replaced = vocabulary.replaced(what, name);
+        entry(lines, "from", at(span) + " (" + Origin.of(span) + (replaced == null ? "" : ", replaces " + at(replaced)
+                + ", " + Origin.of(replaced)) + ")");
+    }
+
+    private static String at(Span span) {
+        return span.file().name() + ":" + span.line();
     }
 
     private static void entry(List<String> lines, String name, String text) {
@@ -216,7 +219,9 @@ public final class Explainer {
             };
             entry(lines, "column", column.name() + ": " + Type.describe(column.type()) + ", " + role + range(table, i));
         }
-        entry(lines, "rows", Integer.toString(table.rows().size()));
+        entry(lines, "rows", Long.toString(table.rows().stream().filter(r -> r.layer() == Table.Layer.TABLE).count()));
+        table.rows().stream().filter(r -> r.layer() != Table.Layer.TABLE).forEach(r -> entry(lines, "before", at(r.span())
+                + " (" + Origin.of(r.span()) + "): " + row(table, r) + (r.source().isEmpty() ? "" : "; " + r.source())));
         entry(lines, "source", table.source());
         Set<String> sources = table.rows().stream().map(Table.Row::source).filter(s -> !s.isEmpty())
                 .collect(Collectors.toCollection(TreeSet::new));
@@ -224,6 +229,26 @@ public final class Explainer {
         if (sources.size() > 12) {
             entry(lines, "", "and " + (sources.size() - 12) + " more sources, beside the rows");
         }
+    }
+
+    /** A table that only puts its rows before those of another. */
+    private void rowsBefore(Declaration.TableDeclaration text, List<String> lines) {
+        head(lines, "table", text.head().name().text(), text.head().title() == null ? null : text.head().title().written(),
+                text.head().name().span());
+        for (Declaration.ValueEntry entry : text.entries()) {
+            entry(lines, entry.name().text(), oneLine(entry.value().span()));
+        }
+    }
+
+    /** A row in words: what it is asked with, then what it gives. */
+    private static String row(Table table, Table.Row row) {
+        List<String> cells = new ArrayList<>();
+        for (int i = 0; i < table.columns().size(); i++) {
+            if (row.cells()[i] != null && !table.columns().get(i).name().equals("source")) {
+                cells.add(table.columns().get(i).name() + " " + Shows.show(row.cells()[i]));
+            }
+        }
+        return String.join(", ", cells);
     }
 
     private static String range(Table table, int column) {
@@ -239,7 +264,10 @@ public final class Explainer {
     }
 
     private void calculation(Calculation calculation, List<String> lines) {
-        head(lines, "calculation", calculation.name(), calculation.title(), null);
+        head(lines, "calculation", calculation.name(), calculation.title());
+        Calculation.Provider provider = calculation.provider();
+        entry(lines, "from", provider.type() + (provider.type().isEmpty() ? "" : " ") + "("
+                + Origin.of(provider.library()) + ")");
         for (Calculation.Argument argument : calculation.arguments()) {
             Quantity like = Quantity.of(argument.measure(), 0,
                     vocabulary.units().shownFor(argument.measure().dimension()));

@@ -33,6 +33,8 @@ public final class Frame {
     public boolean reported;
     /** Why values were unknown, in the order met. */
     public final List<Refusal> refusals = new ArrayList<>();
+    /** Notes which knowledge is used; null when nobody asks. */
+    public Uses uses;
     /** Records derivations; null when nobody asks why. */
     public Trace trace;
 

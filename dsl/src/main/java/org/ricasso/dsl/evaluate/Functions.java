@@ -199,6 +199,9 @@ final class Functions {
         @Override
         protected Value compute(Frame frame) {
             Table.Answer answer = ask(frame);
+            if (frame.uses != null && answer != null) {
+                answer.used().forEach(row -> frame.uses.rows.put(row, table));
+            }
             return answer == null ? blockedBy(frame) : answer.found() != null ? answer.found() : refused(frame, answer);
         }
 
@@ -294,6 +297,9 @@ final class Functions {
                 aim[i] = quantity.aim();
                 reach[i] = quantity.reach();
             }
+            if (frame.uses != null) {
+                frame.uses.calculations.add(calculation);
+            }
             try {
                 Interval narrow = calculation.over(aim);
                 Interval wide = calculation.over(reach).hull(narrow);
@@ -306,13 +312,13 @@ final class Functions {
         }
 
         private Value refuse(Frame frame, int argument, String why) {
-            frame.refusals.add(new Frame.Refusal(why, reads.get(argument), calculation.source()));
+            frame.refusals.add(new Frame.Refusal(why, reads.get(argument), calculation.cited()));
             return new Value.Unknown(why, false);
         }
 
         @Override
         protected String source(Frame frame, Value value) {
-            return calculation.source();
+            return calculation.cited();
         }
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.ricasso.dsl.source.Origin;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.shared.quantity.Interval;
 import org.ricasso.shared.quantity.Numbers;
@@ -33,17 +34,30 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
     /** A column. */
     public record Column(String name, Type type, Role role) {}
 
+    /** Who put a row where it is asked: rows of a later layer that fit are asked alone. */
+    public enum Layer {
+        /** The table itself. */
+        TABLE,
+        /** A library that puts rows before another's. */
+        LIBRARY,
+        /** The works. */
+        WORKS
+    }
+
     /**
      * A row; a cell is {@code null} where nothing is written.
      *
-     * @param place file and line
+     * @param span where it is written
      * @param source the row's source, or empty
-     * @param first whether a works put it before the table's own rows
+     * @param layer who put it there
      */
-    public record Row(Value[] cells, String place, String source, boolean first) {
-        /** This row, asked before those that are not. */
-        public Row asked() {
-            return new Row(cells, place, source, true);
+    public record Row(Value[] cells, Span span, String source, Layer layer) {
+        /** File and line; of a library its name, too. */
+        public String place() {
+            String file = span.file().name();
+            String library = Origin.of(span).library();
+            return (library.isEmpty() ? "" : library + "/") + file.substring(file.lastIndexOf('/') + 1) + " line "
+                    + span.line();
         }
     }
 
@@ -130,11 +144,15 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
         }
         // rows of the works' own that fit take the place of all others: a curve is measured whole or not at all
         List<Row> asking = fitting;
+        Layer last = Layer.TABLE;
         for (Row row : fitting) {
-            if (row.first()) {
-                asking = fitting.stream().filter(Row::first).toList();
-                break;
+            if (row.layer().compareTo(last) > 0) {
+                last = row.layer();
             }
+        }
+        if (last != Layer.TABLE) {
+            Layer layer = last;
+            asking = fitting.stream().filter(row -> row.layer() == layer).toList();
         }
         if (between.isEmpty()) {
             return join(asking, arithmetic);
@@ -208,7 +226,9 @@ public record Table(String name, String title, List<Column> columns, List<Row> r
         if (sources.size() == 1 && !sources.contains("")) {
             text.append(" (").append(sources.iterator().next()).append(')');
         }
-        return text + (source.isEmpty() ? "" : "; " + source);
+        // what is said of the table is not said of rows that others put before it
+        boolean own = used.stream().allMatch(row -> row.layer() == Layer.TABLE);
+        return text + (source.isEmpty() || !own ? "" : "; " + source);
     }
 
     static Interval band(Value value, boolean reach) {

@@ -78,6 +78,7 @@ final class TableReader {
     /** Reads rows of the works' own that are asked before those of another table; they have its columns. */
     void readBefore(Declaration.TableDeclaration declaration) {
         List<Table.Row> rows = new ArrayList<>();
+        String source = "";
         Table target = null;
         for (Declaration.ValueEntry entry : declaration.entries()) {
             if (entry.name().text().equals("before")) {
@@ -96,7 +97,8 @@ final class TableReader {
         for (Declaration.ValueEntry entry : declaration.entries()) {
             switch (entry.name().text()) {
                 case "from" -> csv(entry, target.name(), target.columns(), rows);
-                case "before", "source", "expect" -> { }
+                case "source" -> source = UnitReader.text(entry.value());
+                case "before", "expect" -> { }
                 default -> findings.unknownName(entry.name().span(), "entry of a table", entry.name().text(),
                         List.of("before", "from", "source", "expect"));
             }
@@ -104,15 +106,21 @@ final class TableReader {
         if (declaration.rows() != null) {
             grid(declaration.rows(), target.name(), target.columns(), rows);
         }
-        twins(declaration, target.columns(), rows);
-        List<Table.Row> all = new ArrayList<>(rows.stream().map(Table.Row::asked).toList());
-        all.addAll(target.rows());
-        if (all.size() > Limits.TABLE_ROWS) {
+        Table.Layer layer = declaration.span().file().shipped() ? Table.Layer.LIBRARY : Table.Layer.WORKS;
+        String from = source;
+        rows.replaceAll(row -> new Table.Row(row.cells(), row.span(), row.source().isEmpty() ? from : row.source(), layer));
+        List<Table.Row> together = new ArrayList<>(target.rows());
+        together.removeIf(row -> row.layer() != layer);
+        together.addAll(rows);
+        twins(declaration, target.columns(), together);
+        rows.addAll(target.rows());
+        if (rows.size() > Limits.TABLE_ROWS) {
             findings.add(LimitFindings.tableTooLong(declaration.span(), target.name()));
             return;
         }
-        vocabulary.tables.put(target.name(), new Table(target.name(), target.title(), target.columns(), all,
+        vocabulary.tables.put(target.name(), new Table(target.name(), target.title(), target.columns(), rows,
                 target.source(), target.span()));
+        vocabulary.tableTexts.put(declaration.head().name().text(), declaration);
     }
 
     private List<Table.Column> columns(Declaration.TableDeclaration declaration) {
@@ -315,9 +323,7 @@ final class TableReader {
                 source = org.ricasso.dsl.evaluate.Shows.show(cells[i]);
             }
         }
-        String file = span.file().name();
-        String place = file.substring(file.lastIndexOf('/') + 1) + " line " + span.line();
-        rows.add(new Table.Row(cells, place, source, false));
+        rows.add(new Table.Row(cells, span, source, Table.Layer.TABLE));
     }
 
     /** Checks what the tables' texts expect of them; when all tables are there. */

@@ -63,6 +63,11 @@ public final class Vocabulary implements Lexicon {
         replaced.put(what + " " + name, earlier);
     }
 
+    /** Whether any declaration stands in place of another. */
+    public boolean replacesSomething() {
+        return !replaced.isEmpty();
+    }
+
     /** Where the declaration stands that a works replaced by its own, or null; {@code what} is its kind of declaration. */
     public Span replaced(String what, String name) {
         return replaced.get(what + " " + name);

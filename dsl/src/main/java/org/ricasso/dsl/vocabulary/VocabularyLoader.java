@@ -96,9 +96,13 @@ public final class VocabularyLoader {
         Map<String, Declaration.TableDeclaration> tables = named(of(all, Declaration.TableDeclaration.class), "table");
         TableReader tableReader = new TableReader(vocabulary, findings, data);
         // a table before another adds its rows to it, so the other comes first
-        tables.values().stream().filter(t -> !TableReader.isBefore(t)).forEach(tableReader::read);
-        tables.values().stream().filter(TableReader::isBefore).forEach(tableReader::readBefore);
-        tables.values().forEach(tableReader::expectations);
+        List<Declaration.TableDeclaration> whole = tables.values().stream().filter(t -> !TableReader.isBefore(t)).toList();
+        List<Declaration.TableDeclaration> before = tables.values().stream().filter(TableReader::isBefore).toList();
+        whole.forEach(tableReader::read);
+        // what is expected of a table is expected of its own rows
+        whole.forEach(tableReader::expectations);
+        before.forEach(tableReader::readBefore);
+        before.forEach(tableReader::expectations);
 
         OperationReader operations = new OperationReader(vocabulary, findings);
         Map<String, Declaration.OperationDeclaration> written =
@@ -124,43 +128,19 @@ public final class VocabularyLoader {
             if (head.replaces() == null) {
                 T earlier = result.putIfAbsent(head.name().text(), declaration);
                 if (earlier != null) {
-                    twice(what, head.name(), head(earlier).name());
+                    Replacements.twice(what, head.name(), head(earlier).name(), findings);
                 }
             }
         }
-        Set<String> done = new TreeSet<>();
+        Replacements replacements = new Replacements(what, findings);
         for (T declaration : declarations) {
             Head head = head(declaration);
-            if (head.replaces() != null && mayReplace(what, head, result.keySet(), done)) {
+            if (head.replaces() != null && replacements.mayReplace(head, result.keySet())) {
                 T earlier = result.put(head.name().text(), declaration);
                 vocabulary.replaces(what, head.name().text(), head(earlier).name().span());
             }
         }
         return result;
-    }
-
-    /** A whole declaration takes the place of one of the same name that is there, once. */
-    private boolean mayReplace(String what, Head head, Set<String> known, Set<String> done) {
-        String name = head.replaces().text();
-        if (!known.contains(name)) {
-            findings.unknownName(head.replaces().span(), what, name, known);
-            return false;
-        }
-        if (!head.name().text().equals(name)) {
-            findings.add(Diagnostic.error("replaces-other-name", new Mark(head.replaces().span(), what + " " + name
-                    + " is replaced under its own name: write " + what + " " + name + " replaces " + name)));
-            return false;
-        }
-        if (!done.add(name)) {
-            findings.error("declared-twice", head.name().span(), what + " " + name + " is replaced twice");
-            return false;
-        }
-        return true;
-    }
-
-    private void twice(String what, Name name, Name earlier) {
-        findings.add(Diagnostic.error("declared-twice", new Mark(name.span(), what + " " + name + " is declared twice"))
-                .and(new Mark(earlier.span(), "first here")));
     }
 
     /** The declarations of things, the rows of families among them. */

@@ -25,10 +25,12 @@ import org.ricasso.dsl.source.Span;
  * @param setUp time to set up in seconds at least, or NaN where not stated
  * @param run the time a step takes as written and computed, or {@code null}
  * @param span the step's head in the text
+ * @param brought the knowledge behind it that does not come with the tool
  */
 public record CheckedStep(int number, String operation, String title, String purpose, String works,
         Map<String, Value> attributes, Thing centre, List<Setting> settings, List<Arrival> arrival,
-        List<Filled> work, List<Measured> measured, List<HandOver> handOver, double setUp, Value run, Span span) {
+        List<Filled> work, List<Measured> measured, List<HandOver> handOver, double setUp, Value run, Span span,
+        List<Brought> brought) {
     public CheckedStep {
         // shared by all steps of an operation, which never changes it
         attributes = java.util.Collections.unmodifiableMap(attributes);
@@ -37,6 +39,15 @@ public record CheckedStep(int number, String operation, String title, String pur
         work = List.copyOf(work);
         measured = List.copyOf(measured);
         handOver = List.copyOf(handOver);
+        brought = List.copyOf(brought);
+    }
+
+    /** A step that rests on nothing but what comes with the tool. */
+    public CheckedStep(int number, String operation, String title, String purpose, String works,
+            Map<String, Value> attributes, Thing centre, List<Setting> settings, List<Arrival> arrival,
+            List<Filled> work, List<Measured> measured, List<HandOver> handOver, double setUp, Value run, Span span) {
+        this(number, operation, title, purpose, works, attributes, centre, settings, arrival, work, measured, handOver,
+                setUp, run, span, List.of());
     }
 
     /** The work, line by line, settings filled in. */

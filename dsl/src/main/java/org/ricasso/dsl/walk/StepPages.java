@@ -75,7 +75,7 @@ final class StepPages {
         return new CheckedStep(step.number(), operation.name(), operation.title(), operation.purpose(),
                 vocabulary.partTitle(operation.works()), operation.attributes(), step.centre(), settings, arrival,
                 operation.instruct().stream().map(t -> t.filled(frame)).toList(), measured, handOver(index), setUp, run,
-                step.head());
+                step.head(), new StepOrigins(vocabulary, walk.product).of(operation, frame));
     }
 
     private List<CheckedStep.HandOver> handOver(int index) {

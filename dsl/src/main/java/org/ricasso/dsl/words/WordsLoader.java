@@ -116,6 +116,10 @@ public final class WordsLoader {
     private void label(Dictionary dictionary, String origin, Translation label) {
         String name = label.path().text();
         if (!names.contains(name) && !name.startsWith(RATE)) {
+            if (!origin.equals(Origin.WORKS) && loaded.vocabulary().replacesSomething()) {
+                // the name may have gone with a declaration that another one replaces
+                return;
+            }
             findings.unknownName(label.path().span(), "name or word", name, names);
         } else if (isFirst(dictionary, origin, name, label.path().span()) && !label.text().written().isEmpty()) {
             dictionary.label(name, label.text().written());
@@ -136,12 +140,15 @@ public final class WordsLoader {
         boolean declares = what.equals(PrintedTexts.PAGE) && declaration.place().equals(words.span());
         boolean stale = !declares && !block.pairs.isEmpty() && !block.digest().equals(block.of());
         boolean foreign = !origin.equals(declaration.origin());
-        if (stale && foreign && loaded.vocabulary().replaced(what, declaration.name()) != null) {
+        boolean ofAnother = foreign && loaded.vocabulary().replaced(what, declaration.name()) != null;
+        if (stale && ofAnother) {
             // words for the declaration that this one replaces say nothing of this one
             block.labels(dictionary);
             return;
         }
-        block.strangers();
+        if (!ofAnother) {
+            block.strangers();
+        }
         block.labels(dictionary);
         if (stale) {
             boolean error = whole.contains(dictionary.language());

@@ -38,7 +38,7 @@ final class RandomExpression {
 
     /** What may stand in a hole: no text, and no choice but in brackets. */
     Expression hole() {
-        return tree.chance(50) ? name() : new Expression.Infix(Expression.Operator.PLUS, name(), literal(), null);
+        return tree.chance(50) ? name() : operand(1);
     }
 
     private Expression name() {

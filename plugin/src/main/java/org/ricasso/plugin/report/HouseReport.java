@@ -84,6 +84,7 @@ public final class HouseReport {
             json.writeObjectFieldStart("rules");
             rules(json, lines, values);
             json.writeEndObject();
+            new KnowledgeJson(json, lines, values, vocabulary).write();
             json.writeObjectFieldStart("formulas");
             origins.formulas(lines);
             json.writeEndObject();

@@ -105,8 +105,12 @@ final class StepJson {
             origins.written(setting.value(), place, written.takenAt(place), type, product);
         } else {
             values.fields(setting.value());
-            values.place("default", type.span());
-            origins.computed(pass.defaults().get(setting.name()), names);
+            Computed byDefault = pass.defaults().get(setting.name());
+            // none where the setting is missing, which is a finding
+            if (byDefault != null) {
+                values.place("default", type.span());
+                origins.computed(byDefault, names);
+            }
         }
         json.writeEndObject();
         lines.endLine();

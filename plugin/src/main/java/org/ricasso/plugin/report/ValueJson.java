@@ -8,6 +8,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ricasso.dsl.evaluate.Shows;
 import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.source.Origin;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.shared.quantity.Interval;
 import org.ricasso.shared.quantity.Quantity;
@@ -132,8 +133,16 @@ final class ValueJson {
         if (span.file().shipped()) {
             json.writeBooleanField("shipped", true);
         }
+        library(Origin.of(span));
         json.writeEndObject();
         lines.endLine();
+    }
+
+    /** The library that brought it, where one did. */
+    void library(Origin origin) throws IOException {
+        if (!origin.library().isEmpty()) {
+            json.writeStringField("library", origin.library());
+        }
     }
 
     /** The units of all numbers that were written. */

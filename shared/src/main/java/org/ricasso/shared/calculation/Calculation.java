@@ -17,15 +17,48 @@ import org.ricasso.shared.quantity.Measure;
  * @param function the function itself; called only with arguments inside their ranges
  * @param bands the interval form, required when an argument is {@link Sense#NEITHER}, else {@code null}: the form then
  *     follows from the senses
+ * @param provider who brings it; {@link Provider#OURS} until it is found by {@link Calculations#all}
  */
 public record Calculation(String name, String title, List<Argument> arguments, Measure result, String source,
-        Function function, Bands bands) {
+        Function function, Bands bands, Provider provider) {
 
     /** @throws IllegalArgumentException if an argument neither rises nor falls and no interval form is given */
     public Calculation {
         arguments = List.copyOf(arguments);
         if (bands == null && arguments.stream().anyMatch(a -> a.sense() == Sense.NEITHER)) {
             throw new IllegalArgumentException(name + ": an argument that neither rises nor falls needs an interval form");
+        }
+    }
+
+    /** A calculation that does not say who brings it. */
+    public Calculation(String name, String title, List<Argument> arguments, Measure result, String source,
+            Function function, Bands bands) {
+        this(name, title, arguments, result, source, function, bands, Provider.OURS);
+    }
+
+    /** The same calculation, brought by a library. */
+    Calculation by(Provider other) {
+        return new Calculation(name, title, arguments, result, source, function, bands, other);
+    }
+
+    /** The source, and the library behind it where it is not ours. */
+    public String cited() {
+        return provider.library().isEmpty() ? source : source + "; " + name + " of " + provider.library();
+    }
+
+    /**
+     * Who brings a calculation.
+     *
+     * @param library the library's name, its jar without the ending; empty for ours
+     * @param type the full name of the class that offers it; empty where nothing says it
+     */
+    public record Provider(String library, String type) {
+        /** Ours. */
+        public static final Provider OURS = new Provider("", "");
+
+        @Override
+        public String toString() {
+            return type + (library.isEmpty() ? "" : " in " + library);
         }
     }
 

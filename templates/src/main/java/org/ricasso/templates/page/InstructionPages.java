@@ -45,7 +45,8 @@ final class InstructionPages {
                 cautions(step), typed(centre, KnownEntries.WEAR), typed(centre, KnownEntries.EMERGENCY),
                 typed(centre, KnownEntries.ASK), arrival(step), timeIn(step), settings(step), work(step),
                 CheckPoints.of(product.product(), step, tongue), timeOut(step), handOn(step, index, true),
-                handOn(step, index, false), more(step), centreFacts(centre));
+                handOn(step, index, false), more(step), centreFacts(centre),
+                step.brought().stream().map(brought -> Knowledge.of(brought, tongue)).toList());
     }
 
     private List<StepLink> neighbour(int index) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.Thing;
+import org.ricasso.dsl.walk.Brought;
 import org.ricasso.dsl.walk.CheckedProduct;
 import org.ricasso.dsl.walk.Outcome;
 
@@ -28,7 +29,24 @@ final class SpecPages {
             String notJudged, Tongue tongue) {
         SpecPages pages = new SpecPages(checked, sheets, tongue);
         return new SpecSheet(identity, pages.summary(checked.outcomes()), pages.meanings(checked.outcomes()), pages.sections(),
-                steps, Sheets.RULES, notJudged);
+                steps, Sheets.RULES, notJudged, pages.brought());
+    }
+
+    private List<Knowledge> brought() {
+        List<Thing> named = new ArrayList<>();
+        product.entries().values().forEach(value -> things(value, named));
+        return named.stream().distinct().flatMap(thing -> Brought.of(thing).stream())
+                .map(brought -> Knowledge.of(brought, tongue)).toList();
+    }
+
+    private static void things(Value value, List<Thing> into) {
+        if (value instanceof Value.Ref ref) {
+            into.add(ref.thing());
+        } else if (value instanceof Value.Several several) {
+            several.values().forEach(one -> things(one, into));
+        } else if (value instanceof Value.Entries block) {
+            block.entries().values().forEach(one -> things(one, into));
+        }
     }
 
     private String summary(List<Outcome> outcomes) {

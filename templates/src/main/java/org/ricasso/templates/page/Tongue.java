@@ -8,6 +8,7 @@ import org.ricasso.dsl.evaluate.Filled;
 import org.ricasso.dsl.evaluate.Type;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.Thing;
+import org.ricasso.dsl.syntax.Declaration;
 import org.ricasso.dsl.vocabulary.Vocabulary;
 import org.ricasso.dsl.words.Dictionary;
 import org.ricasso.dsl.words.Phrase;
@@ -114,6 +115,13 @@ final class Tongue {
 
     String title(Thing thing) {
         return text(ownerOf(thing), thing.title());
+    }
+
+    /** What things of a kind are called. */
+    String kind(String kind) {
+        Declaration.KindDeclaration declared = vocabulary == null ? null : vocabulary.kind(kind);
+        boolean titled = declared != null && declared.head().title() != null;
+        return titled ? text(new Where.Owner(KIND, kind), declared.head().title().written()) : Names.label(kind);
     }
 
     static Where.Owner ownerOf(Thing thing) {

@@ -17,7 +17,8 @@ import java.util.List;
  */
 final class ViewWrapper extends DefaultObjectWrapper {
     private static final List<Class<? extends Record>> VIEWS = List.of(
-            Fact.class, LanguageLink.class, Finding.class, Finding.Place.class, Finding.Cure.class, Identity.class, Overview.class,
+            Fact.class, LanguageLink.class, Finding.class, Finding.Place.class, Finding.Cure.class, Identity.class, Knowledge.class,
+            Overview.class,
             Overview.Product.class, RuleReport.class, RuleReport.Made.class, RuleReport.Room.class,
             RuleReport.Ruling.class, RuleReport.Place.class, Shown.class,
             Shown.Line.class, SpecSheet.class, SpecSheet.Section.class, SpecSheet.Group.class, SpecSheet.Row.class,

@@ -30,12 +30,13 @@ import java.util.List;
  * @param changes what else it leaves changed
  * @param more attributes of the operation that have no place of their own
  * @param centreFacts what is stated of the work centre
+ * @param brought the knowledge behind the step that does not come with the tool
  */
 public record WorkInstruction(Identity identity, String number, String title, String purpose, String works,
         String centre, String centreTitle, List<StepLink> before, List<StepLink> after, String setUp, List<Shown> run,
         List<Caution> cautions, List<String> wear, List<String> emergency, List<String> ask, List<Arrival> arrival, List<Clock> timeIn, List<Fact> settings,
         List<Work> work, List<Check> checks, List<Clock> timeOut, List<Fact> handOn, List<Fact> changes, List<Fact> more,
-        List<Fact> centreFacts) {
+        List<Fact> centreFacts, List<Knowledge> brought) {
 
     /**
      * A danger with its signs.
