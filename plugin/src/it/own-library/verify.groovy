@@ -45,7 +45,7 @@ assert json.tables['tempering-loss'].rowsBefore*.written*.line == [2, 3, 4]
 assert json.calculations['rim-burr'].library == 'ennerdale-calculations-1'
 assert json.calculations['rim-burr']['class'] == 'example.ennerdale.EasedRims'
 def steps = json.products[0].steps
-assert steps.find { it.operation == 'temper' }.toString().contains('ennerdale-vocabulary-1/tempering.csv line 3 (invented furnace record 2)')
+assert steps.find { it.operation == 'temper' }.toString().contains('ennerdale-vocabulary-1/tempering.csv lines 2, 3, 4')
 assert steps.find { it.operation == 'ease-spine' }.leaves['blade.burr'].computed.found[0].source.contains('rim-burr of ennerdale-calculations-1')
 
 // two libraries that do not go together
