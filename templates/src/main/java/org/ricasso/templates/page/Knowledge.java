@@ -6,20 +6,28 @@ import org.ricasso.dsl.walk.Brought;
  * A piece of knowledge that does not come with the tool.
  *
  * @param label what it is: operation, table, calculation, steel …
- * @param name its name
- * @param title what it is called, or empty where that is its name
+ * @param name what it is called: the title of an operation, else the name
+ * @param title a thing's title, or empty
  * @param library the library that brought it; empty for the works' own
  * @param place file and line, or the class of a calculation
  * @param replaces whether it stands in place of what comes with the tool
  */
 public record Knowledge(String label, String name, String title, String library, String place, boolean replaces) {
     static Knowledge of(Brought brought, Tongue tongue) {
-        String label = switch (brought.what()) {
-            case "operation", "table", "calculation" -> tongue.say("knowledge." + brought.what());
-            default -> tongue.kind(brought.what());
+        String library = brought.origin().library();
+        return switch (brought.what()) {
+            // titles of tables and calculations have no words: they are known by their names in every language
+            case "table", "calculation" -> new Knowledge(tongue.say("knowledge." + brought.what()), brought.name(), "",
+                    library, brought.place(), brought.replaces());
+            case "operation" -> new Knowledge(tongue.say("knowledge.operation"), title(brought, tongue), "", library,
+                    brought.place(), brought.replaces());
+            default -> new Knowledge(tongue.kind(brought.what()), brought.name(),
+                    brought.title().equals(brought.name()) ? "" : title(brought, tongue), library, brought.place(),
+                    brought.replaces());
         };
-        String title = tongue.typeset(new Where.Owner(brought.what(), brought.name()), brought.title());
-        return new Knowledge(label, brought.name(), title.equals(brought.name()) ? "" : title,
-                brought.origin().library(), brought.place(), brought.replaces());
+    }
+
+    private static String title(Brought brought, Tongue tongue) {
+        return tongue.typeset(new Where.Owner(brought.what(), brought.name()), brought.title());
     }
 }
