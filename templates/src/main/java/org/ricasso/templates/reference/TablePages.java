@@ -82,7 +82,7 @@ final class TablePages {
                 }
                 sheet.html.raw("</td>");
             }
-            sheet.html.raw("<td>").text(row.place() + (row.first() ? ", asked first" : "")).raw("</td></tr>\n");
+            sheet.html.raw("<td>").text(row.place() + (row.layer() == Table.Layer.TABLE ? "" : ", asked first")).raw("</td></tr>\n");
         }
         sheet.html.endTable().endSection();
     }
