@@ -13,6 +13,7 @@ import org.ricasso.dsl.diagnostics.Findings;
 import org.ricasso.dsl.house.House;
 import org.ricasso.dsl.house.Texts;
 import org.ricasso.dsl.rules.RuleExamples;
+import org.ricasso.dsl.solve.Lock;
 import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.syntax.Damage;
 import org.ricasso.dsl.syntax.ParseResult;
@@ -21,6 +22,8 @@ import org.ricasso.dsl.syntax.SyntaxTree;
 import org.ricasso.dsl.vocabulary.VocabularyLoader;
 import org.ricasso.dsl.walk.CheckedHouse;
 import org.ricasso.dsl.walk.HouseCheck;
+import org.ricasso.dsl.walk.LockedHouse;
+import org.ricasso.dsl.walk.Solved;
 import org.ricasso.dsl.words.TranslatorSheet;
 import org.ricasso.dsl.words.Words;
 import org.ricasso.dsl.words.WordsLoader;
@@ -63,7 +66,19 @@ public final class Ricasso {
      */
     public static Ricasso check(Texts texts, List<Calculation> calculations, Set<String> only, Set<String> whole) {
         Loaded loaded = load(texts, calculations, whole);
-        return new Ricasso(loaded.house(), HouseCheck.check(loaded.house(), loaded.findings(), only), loaded.words());
+        House house = LockedHouse.of(loaded.house(), Lock.read(texts.lock(), loaded.findings()), only, loaded.findings());
+        return new Ricasso(house, HouseCheck.check(house, loaded.findings(), only), loaded.words());
+    }
+
+    /**
+     * Solves for all settings that ask for it, and says what the lock is to hold. What cannot be solved now keeps its line.
+     *
+     * @param texts the texts, vocabulary and all, with the lock as it is
+     * @param only names or numbers of the products to solve for; empty for all
+     */
+    public static Solved solve(Texts texts, List<Calculation> calculations, Set<String> only) {
+        Loaded loaded = load(texts, calculations, Set.of());
+        return Solved.of(loaded.house(), texts.lock(), only, loaded.findings().all());
     }
 
     /**
@@ -110,7 +125,7 @@ public final class Ricasso {
             }
         });
         files.addAll(own.files());
-        return new Texts(files, data);
+        return new Texts(files, data, own.lock());
     }
 
     /**

@@ -19,6 +19,7 @@ record CheckedSources(Texts texts, Set<String> only, Set<String> whole, Ricasso 
     /** Whether another check would read exactly the same. */
     boolean isOf(Texts others, Set<String> products, Set<String> languages) {
         return only.equals(products) && whole.equals(languages) && same(texts.files(), others.files())
+                && same(texts.lock(), others.lock())
                 && texts.data().keySet().equals(others.data().keySet())
                 && texts.data().keySet().stream().allMatch(n -> same(texts.data().get(n), others.data().get(n)));
     }
@@ -36,6 +37,6 @@ record CheckedSources(Texts texts, Set<String> only, Set<String> whole, Ricasso 
     }
 
     private static boolean same(SourceFile one, SourceFile other) {
-        return one.name().equals(other.name()) && one.text().equals(other.text());
+        return one == null || other == null ? one == other : one.name().equals(other.name()) && one.text().equals(other.text());
     }
 }

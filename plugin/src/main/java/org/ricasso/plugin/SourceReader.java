@@ -11,13 +11,14 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.house.Texts;
+import org.ricasso.dsl.solve.Lock;
 import org.ricasso.dsl.source.SourceFile;
 
 /**
  * The texts and tables below a directory.
  *
  * <p>Everything that ends in {@code .ricasso} or {@code .csv} is read, in the order of its name, whatever order the
- * file system has. Files and folders whose names begin with a dot are passed over: editors and version control keep
+ * file system has; beside them the lock, if the directory itself holds one. Files and folders whose names begin with a dot are passed over: editors and version control keep
  * their own things there.
  */
 final class SourceReader {
@@ -53,17 +54,20 @@ final class SourceReader {
         List<SourceFile> texts = new ArrayList<>();
         Map<String, SourceFile> tables = new TreeMap<>();
         List<Diagnostic> diagnostics = new ArrayList<>();
+        SourceFile lock = null;
         for (Path path : paths(directory.toAbsolutePath().normalize())) {
             DecodedFile decoded = DecodedFile.of(name(path), Files.readAllBytes(path));
             decoded.diagnostic().ifPresent(diagnostics::add);
             SourceFile file = decoded.file();
             if (file.name().endsWith(TEXT)) {
                 texts.add(file);
+            } else if (path.getFileName().toString().equals(Lock.NAME)) {
+                lock = file;
             } else {
                 tables.put(file.name(), file);
             }
         }
-        return new Reading(new Texts(texts, tables), List.copyOf(diagnostics));
+        return new Reading(new Texts(texts, tables, lock), List.copyOf(diagnostics));
     }
 
     private List<Path> paths(Path directory) throws IOException {
@@ -72,7 +76,8 @@ final class SourceReader {
         }
         try (Stream<Path> walk = Files.walk(directory)) {
             return walk.filter(path -> !hidden(directory.relativize(path)))
-                    .filter(path -> path.toString().endsWith(TEXT) || path.toString().endsWith(TABLE))
+                    .filter(path -> path.toString().endsWith(TEXT) || path.toString().endsWith(TABLE)
+                            || path.equals(directory.resolve(Lock.NAME)))
                     .filter(Files::isRegularFile)
                     .sorted(Comparator.comparing(this::name))
                     .toList();

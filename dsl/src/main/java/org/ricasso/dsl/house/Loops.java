@@ -61,7 +61,19 @@ final class Loops {
                 loops.add(loop);
             }
         }
-        return new Route(steps, parts, loops);
+        Route result = new Route(steps, parts, loops);
+        oneSolve(result);
+        return result;
+    }
+
+    /** Two unknowns have no one solution. */
+    private void oneSolve(Route route) {
+        List<Solve> solves = route.all().stream().flatMap(s -> s.solves().stream()).toList();
+        for (Solve other : solves.subList(Math.min(1, solves.size()), solves.size())) {
+            findings.add(Diagnostic.error("solve-twice", new Mark(other.span(), "a route solves for one setting only"))
+                    .and(new Mark(solves.get(0).span(), "first here"))
+                    .because("of two unknowns each could make up for the other"));
+        }
     }
 
     private boolean isTooLong(ResolvedRoute route) {

@@ -10,10 +10,16 @@ import org.ricasso.dsl.syntax.Step;
  * @param step the step with all its settings and measurements
  * @param takenAt the {@code like} that takes it over, or null where it is written in the route itself
  * @param own values that the taking route writes itself
+ * @param cells those of them that stand in a family's row
  */
-record ResolvedStep(Step step, Span takenAt, Set<Span> own) {
+record ResolvedStep(Step step, Span takenAt, Set<Span> own, Set<Span> cells) {
     ResolvedStep {
         own = Set.copyOf(own);
+        cells = Set.copyOf(cells);
+    }
+
+    ResolvedStep(Step step, Span takenAt) {
+        this(step, takenAt, Set.of(), Set.of());
     }
 
     int number() {

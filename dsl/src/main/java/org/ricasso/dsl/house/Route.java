@@ -32,6 +32,25 @@ public record Route(List<RouteStep> steps, List<PartRoute> parts, List<Loop> loo
         return result;
     }
 
+    /** This route with one of {@link #all} its steps as given. */
+    public Route with(int index, RouteStep step) {
+        int left = index;
+        List<PartRoute> others = new java.util.ArrayList<>();
+        for (PartRoute part : parts) {
+            others.add(new PartRoute(part.part(), with(part.steps(), left, step), part.span()));
+            left -= part.steps().size();
+        }
+        return new Route(with(steps, left, step), others, loops);
+    }
+
+    private static List<RouteStep> with(List<RouteStep> steps, int index, RouteStep step) {
+        List<RouteStep> result = new java.util.ArrayList<>(steps);
+        if (index >= 0 && index < result.size()) {
+            result.set(index, step);
+        }
+        return result;
+    }
+
     /**
      * A part with a route of its own.
      *

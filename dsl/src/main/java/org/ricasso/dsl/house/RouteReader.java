@@ -18,6 +18,7 @@ import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Block;
 import org.ricasso.dsl.syntax.Damage;
+import org.ricasso.dsl.syntax.Expression;
 import org.ricasso.dsl.syntax.Grid;
 import org.ricasso.dsl.syntax.Name;
 import org.ricasso.dsl.syntax.Step;
@@ -27,6 +28,8 @@ import org.ricasso.dsl.vocabulary.Vocabulary;
 /** Reads routes: each step's operation, centre, settings and measurements. */
 final class RouteReader {
     private static final Value FAULT = new Value.Unknown("a fault reported elsewhere", true);
+    private static final int UNKNOWN = -1;
+    private static final int TWICE = -2;
     private final Vocabulary vocabulary;
     private final Findings findings;
     private final Thing product;
@@ -119,7 +122,8 @@ final class RouteReader {
 
     private static RouteStep unknown(ResolvedStep step) {
         return new RouteStep(step.number(), null, null, new Value[0], new Span[0], List.of(),
-                step.step().operation().span(), step.step().span(), step.step().number().span(), step.takenAt(), step.own());
+                step.step().operation().span(), step.step().span(), step.step().number().span(), step.takenAt(), step.own(),
+                List.of());
     }
 
     private RouteStep read(ResolvedStep resolved, boolean damaged) {
@@ -136,10 +140,19 @@ final class RouteReader {
         Value[] settings = new Value[operation.takes().size()];
         Span[] places = new Span[settings.length];
         Map<Integer, RouteStep.Measure> measures = new LinkedHashMap<>();
+        List<Solve> solves = new ArrayList<>();
         boolean strange = false;
         boolean unread = damaged;
         for (Block.Item item : step.block().items()) {
-            if (item instanceof Block.Item.Entry entry) {
+            if (item instanceof Block.Item.Entry entry && SolveReader.isSolve(entry.value())) {
+                int index = written(operation, entry, settings, places);
+                strange |= index == UNKNOWN;
+                if (index >= 0) {
+                    settings[index] = FAULT;
+                    new SolveReader(vocabulary, findings).read(operation, index, (Expression.Call) entry.value(),
+                            resolved.cells()).ifPresent(solves::add);
+                }
+            } else if (item instanceof Block.Item.Entry entry) {
                 strange |= !setting(operation, entry, settings, places, damaged);
             } else if (item instanceof Block.Item.Nested nested) {
                 unread |= !measure(operation, nested, measures, damaged);
@@ -164,7 +177,7 @@ final class RouteReader {
         }
         return new RouteStep(number(step), operation, centre(step, operation, damaged), settings, places,
                 List.copyOf(measures.values()), step.operation().span(), step.span(), step.number().span(), resolved.takenAt(),
-                resolved.own());
+                resolved.own(), solves);
     }
 
     /** What a step that was not read whole may measure as well. */
@@ -178,23 +191,31 @@ final class RouteReader {
     /** @return false if the operation takes no setting of that name */
     private boolean setting(Operation operation, Block.Item.Entry entry, Value[] settings, Span[] places,
             boolean damaged) {
+        int index = written(operation, entry, settings, places);
+        if (index >= 0) {
+            Value value = new EntryReader(vocabulary, findings, product, true).read(entry.value(), operation.takes().get(index));
+            // a row may be what could not be read
+            settings[index] = damaged && entry.value() instanceof Grid ? FAULT : value;
+        }
+        return index != UNKNOWN;
+    }
+
+    /** The setting that an entry writes, its place noted; below nought after a finding. */
+    private int written(Operation operation, Block.Item.Entry entry, Value[] settings, Span[] places) {
         String name = entry.path().text();
         int index = operation.setting(name);
         if (index < 0) {
             findings.unknownName(entry.path().span(), "setting of " + operation.name(), name,
                     operation.takes().stream().map(EntryType::name).toList());
-            return false;
+            return UNKNOWN;
         }
         if (settings[index] != null) {
             findings.add(Diagnostic.error("declared-twice", new Mark(entry.path().span(), name + " stands twice"))
                     .and(new Mark(places[index], "first here")));
-            return true;
+            return TWICE;
         }
-        Value value = new EntryReader(vocabulary, findings, product, true).read(entry.value(), operation.takes().get(index));
-        // a row may be what could not be read
-        settings[index] = damaged && entry.value() instanceof Grid ? FAULT : value;
         places[index] = entry.value().span();
-        return true;
+        return index;
     }
 
     private Thing centre(Step step, Operation operation, boolean damaged) {

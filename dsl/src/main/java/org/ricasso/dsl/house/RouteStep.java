@@ -22,11 +22,26 @@ import org.ricasso.dsl.vocabulary.Operation;
  * @param numbered its number
  * @param takenAt the {@code like} that takes it over, or null where the route itself writes it
  * @param own values that the route writes itself though it takes the step over
+ * @param solves settings that are solved for; their values are unknown until the house has been solved
  */
 public record RouteStep(int number, Operation operation, Thing centre, Value[] settings, Span[] places,
-        List<Measure> measures, Span span, Span head, Span numbered, Span takenAt, Set<Span> own) {
+        List<Measure> measures, Span span, Span head, Span numbered, Span takenAt, Set<Span> own, List<Solve> solves) {
     public RouteStep {
         measures = List.copyOf(measures);
+        solves = List.copyOf(solves);
+    }
+
+    /** This step with a setting solved; {@code locked} is where the lock says so, or null. */
+    public RouteStep solved(Solve solve, Value value, Span locked) {
+        Value[] other = settings.clone();
+        other[solve.setting()] = value;
+        return new RouteStep(number, operation, centre, other, places, measures, span, head, numbered, takenAt, own,
+                solves.stream().map(s -> s == solve ? s.at(locked) : s).toList());
+    }
+
+    /** What a setting is solved for, or null where it is not. */
+    public Solve solve(int setting) {
+        return solves.stream().filter(s -> s.setting() == setting).findFirst().orElse(null);
     }
 
     /** The {@code like} by which a value written at some place came into the route, or null where it is its own. */

@@ -104,7 +104,7 @@ final class RouteTexts {
     }
 
     private static ResolvedRoute taken(ResolvedRoute base, Span at) {
-        return new ResolvedRoute(base.steps().stream().map(s -> new ResolvedStep(s.step(), at, Set.of())).toList(),
+        return new ResolvedRoute(base.steps().stream().map(s -> new ResolvedStep(s.step(), at, Set.of(), s.cells())).toList(),
                 base.loops(), base.parts());
     }
 
@@ -118,7 +118,7 @@ final class RouteTexts {
                     findings.error("step-not-placed", own.step().number().span(),
                             "this route takes over another's steps: write add, change or omit before the step");
                 }
-                steps.add(new ResolvedStep(own.step(), null, Set.of()));
+                steps.add(new ResolvedStep(own.step(), null));
             } else if (item instanceof RouteItem.Rework rework) {
                 loops.add(rework);
             } else if (item instanceof RouteItem.Part part) {
@@ -137,13 +137,13 @@ final class RouteTexts {
             } else if (item instanceof RouteItem.Change change) {
                 int index = find(steps, change.step().number(), change.step().operation());
                 if (index >= 0) {
-                    steps.set(index, changed(steps.get(index), change.step().centre(), change.step().block()));
+                    steps.set(index, changed(steps.get(index), change.step().centre(), change.step().block(), Set.of()));
                 }
             } else if (item instanceof RouteItem.Cell cell) {
                 int index = find(steps, cell.number(), null);
                 if (index >= 0) {
                     Block block = new Block(List.of(entry(cell)), cell.span());
-                    steps.set(index, changed(steps.get(index), null, block));
+                    steps.set(index, changed(steps.get(index), null, block, Set.of(cell.value().span())));
                 }
             }
         }
@@ -182,7 +182,7 @@ final class RouteTexts {
     }
 
     private void insert(List<ResolvedStep> steps, RouteItem.Add add) {
-        ResolvedStep step = new ResolvedStep(add.step(), null, Set.of());
+        ResolvedStep step = new ResolvedStep(add.step(), null);
         int index = 0;
         while (index < steps.size() && steps.get(index).number() < step.number()) {
             index++;
@@ -196,12 +196,14 @@ final class RouteTexts {
         steps.add(index, step);
     }
 
-    private static ResolvedStep changed(ResolvedStep base, Name centre, Block with) {
+    private static ResolvedStep changed(ResolvedStep base, Name centre, Block with, Set<Span> cells) {
         Set<Span> own = new HashSet<>(base.own());
+        Set<Span> all = new HashSet<>(base.cells());
+        all.addAll(cells);
         Block block = new Block(merged(base.step().block().items(), with.items(), own), base.step().block().span());
         Step step = base.step();
         return new ResolvedStep(new Step(step.number(), step.operation(), centre == null ? step.centre() : centre, block,
-                step.span()), base.takenAt(), own);
+                step.span()), base.takenAt(), own, all);
     }
 
     private static List<Block.Item> merged(List<Block.Item> base, List<Block.Item> with, Set<Span> own) {

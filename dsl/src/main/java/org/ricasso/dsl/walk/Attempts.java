@@ -105,6 +105,11 @@ final class Attempts {
 
     /** The value that a text writes, read as the house reads it; null where it would be a finding. */
     private Value read(String text, EntryType type) {
+        return read(vocabulary, product, text, type);
+    }
+
+    /** The value that a text writes for a setting of a product, read as the house reads it; null where it would be a finding. */
+    static Value read(Vocabulary vocabulary, Thing product, String text, EntryType type) {
         ExpressionResult parsed = Parser.parseExpression(new SourceFile("remedy", text, false));
         if (parsed.expression() == null || !parsed.diagnostics().isEmpty()) {
             return null;

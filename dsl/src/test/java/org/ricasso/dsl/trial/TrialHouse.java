@@ -22,6 +22,7 @@ import org.ricasso.dsl.diagnostics.Severity;
 import org.ricasso.dsl.house.House;
 import org.ricasso.dsl.house.Texts;
 import org.ricasso.dsl.rules.RuleExamples;
+import org.ricasso.dsl.solve.Lock;
 import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.syntax.Damage;
 import org.ricasso.dsl.syntax.ParseResult;
@@ -30,6 +31,8 @@ import org.ricasso.dsl.vocabulary.Vocabulary;
 import org.ricasso.dsl.vocabulary.VocabularyLoader;
 import org.ricasso.dsl.walk.CheckedHouse;
 import org.ricasso.dsl.walk.HouseCheck;
+import org.ricasso.dsl.walk.LockedHouse;
+import org.ricasso.dsl.walk.Solved;
 import org.ricasso.shared.calculation.Calculation;
 
 /**
@@ -42,7 +45,7 @@ public final class TrialHouse {
     public static final String WORKS = "works.ricasso";
     private static final Path FOLDER = Path.of("..", "specs", "src", "main", "ricasso");
     private static final List<Calculation> CALCULATIONS = Ricasso.calculations(TrialHouse.class.getClassLoader());
-    private static final Texts WHOLE = Ricasso.withShipped(new Texts(works(), Map.of()));
+    private static final Texts WHOLE = Ricasso.withShipped(new Texts(works(), Map.of(), lock()));
     /** Texts that no trial changed are read once. */
     private static final Map<SourceFile, ParseResult> PARSED = new ConcurrentHashMap<>();
 
@@ -67,6 +70,11 @@ public final class TrialHouse {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static SourceFile lock() {
+        Path file = FOLDER.resolve(Lock.NAME);
+        return Files.exists(file) ? read(file) : null;
     }
 
     private static SourceFile read(Path path) {
@@ -106,7 +114,27 @@ public final class TrialHouse {
         files.replaceAll(f -> f == old ? changed : f);
         Map<String, SourceFile> data = new LinkedHashMap<>(texts.data());
         data.replaceAll((n, f) -> f == old ? changed : f);
-        return new TrialHouse(new Texts(files, data));
+        return new TrialHouse(new Texts(files, data, texts.lock()));
+    }
+
+    /** A copy with another lock; null for none. */
+    public TrialHouse withLock(String text) {
+        return new TrialHouse(texts.with(text == null ? null : new SourceFile(Lock.NAME, text, false)));
+    }
+
+    /** The lock as it stands, or an empty text. */
+    public String lockText() {
+        return texts.lock() == null ? "" : texts.lock().text();
+    }
+
+    /** Solves as the facade does. */
+    public Solved solve() {
+        return Ricasso.solve(texts, CALCULATIONS, Set.of());
+    }
+
+    /** The facade itself on these texts. */
+    public Ricasso ricasso() {
+        return Ricasso.check(texts, CALCULATIONS, Set.of());
     }
 
     /** A copy with edits applied as they stand, in all files that they speak of. */
@@ -127,7 +155,8 @@ public final class TrialHouse {
         Damage damage = Damage.of(parsed);
         Findings findings = new Findings(damage);
         VocabularyLoader.Loaded loaded = load(parsed, findings);
-        return HouseCheck.check(House.load(loaded, damage, findings), findings, Set.of());
+        House house = LockedHouse.of(House.load(loaded, damage, findings), Lock.read(texts.lock(), findings), Set.of(), findings);
+        return HouseCheck.check(house, findings, Set.of());
     }
 
     /** Loads the vocabulary and runs the examples of its rules, and goes no further. */
