@@ -53,7 +53,7 @@ final class GeneratedHouse {
         String copy = text.replaceFirst("(?m)^knife ([a-z0-9-]+)", "knife $1-" + i)
                 .replaceFirst("\"AB-\\d+\"", "\"AB-X" + i + "\"");
         // each knife is tempered and marked a little differently, so that nothing can be kept from the last one
-        return copy.replaceFirst("temperature: 180 ± 5 °C; hold: 120",
+        return copy.replaceFirst("temperature: (180 ± 5 °C|solve\\(hardness, within: 5 °C\\)); hold: 120",
                 String.format(Locale.ROOT, "temperature: %d ± 5 °C; hold: %d", 176 + i % 7, 120 + i % 11));
     }
 }

@@ -32,7 +32,13 @@ public record Lock(SortedMap<LockEntry.Key, Line> lines, SourceFile file) {
     }
 
     /** An entry and the line that holds it. */
-    public record Line(LockEntry entry, Span span) {}
+    public record Line(LockEntry entry, Span span) {
+        /** Where the line writes the value. */
+        public Span value() {
+            int start = span.start() + span.text().indexOf(" = ") + 3;
+            return new Span(span.file(), start, start + entry.value().length());
+        }
+    }
 
     /** Reads a lock; what cannot be read is a finding, and the rest counts. {@code null} is an empty one. */
     public static Lock read(SourceFile file, Findings findings) {

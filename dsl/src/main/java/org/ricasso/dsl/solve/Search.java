@@ -19,8 +19,8 @@ import org.ricasso.shared.quantity.Numbers;
  * has to move one way, which a finer scan tests (all steps where there are few); bisection finds where it crosses the middle.
  */
 public final class Search {
-    private static final int COARSE = 33;
-    private static final int FINE = 65;
+    private static final int COARSE = 25;
+    private static final int FINE = 33;
     private static final int GENERATIONS = 2;
     private final LongFunction<Probe> function;
     private final long least;

@@ -88,7 +88,7 @@ public final class LockedHouse {
                 EntryType type = step.operation().takes().get(solve.setting());
                 Value value = entry == null ? null : Attempts.read(house.vocabulary(), product, entry.value(), type);
                 if (value != null) {
-                    step = step.solved(solve, value, locked == null ? null : lock.lines().get(key).span());
+                    step = step.solved(solve, value, locked == null ? null : lock.lines().get(key).value());
                 }
             }
             if (step != steps.get(i)) {
@@ -128,7 +128,7 @@ public final class LockedHouse {
         Diagnostic result = Diagnostic.error("solve-differs", new Mark(place, entry.key() + (same ? " is " + entry.value()
                 + " still, but solved for something else" : " is " + entry.value() + " when solved now (leaves " + entry.property()
                 + " " + entry.leaves() + "), the lock says " + line.entry().value())))
-                .and(new Mark(line.span(), "locked here"));
+                .and(new Mark(line.value(), "locked here"));
         LockEntry was = line.entry();
         if (!was.property().equals(entry.property()) || !was.asked().equals(entry.asked())) {
             return result.because("it was solved for " + was.property() + " " + was.asked() + ", now for " + entry.property() + " "

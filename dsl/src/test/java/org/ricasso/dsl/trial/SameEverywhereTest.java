@@ -49,7 +49,7 @@ class SameEverywhereTest {
         for (int seed = 0; seed < 3; seed++) {
             List<SourceFile> files = new ArrayList<>(FAULTY.files());
             Collections.shuffle(files, new Random(seed));
-            Texts shuffled = new Texts(files, FAULTY.data());
+            Texts shuffled = new Texts(files, FAULTY.data(), FAULTY.lock());
             ForkJoinPool pool = new ForkJoinPool(1 + seed);
             try {
                 assertThat(pool.submit(() -> printed(shuffled)).get()).as("order %d", seed).isEqualTo(expected);

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.ricasso.dsl.evaluate.EntryType;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.RouteStep;
+import org.ricasso.dsl.house.Solve;
 import org.ricasso.dsl.house.Thing;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.vocabulary.Vocabulary;
@@ -101,7 +102,15 @@ final class StepJson {
         int index = written.operation().setting(setting.name());
         EntryType type = written.operation().takes().get(index);
         Span place = written.places()[index];
-        if (place != null) {
+        Solve solve = written.solve(index);
+        if (solve != null && solve.locked() != null) {
+            // the number stands in the lock; the route asks for it
+            origins.written(setting.value(), solve.locked(), null, type, product);
+            values.place("solves", place);
+            if (written.takenAt(place) != null) {
+                values.place("takenOver", written.takenAt(place));
+            }
+        } else if (place != null) {
             origins.written(setting.value(), place, written.takenAt(place), type, product);
         } else {
             values.fields(setting.value());

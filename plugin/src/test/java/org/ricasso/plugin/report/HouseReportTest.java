@@ -123,4 +123,22 @@ class HouseReportTest {
         }
         assertThat(told).isPositive().isEqualTo(house.get("products").size());
     }
+
+    @Test
+    void aSolvedSettingNamesItsLineOfTheLock() throws IOException {
+        JsonNode setting = null;
+        for (JsonNode product : house.get("products")) {
+            for (JsonNode step : product.get("steps")) {
+                JsonNode one = step.at("/settings/temperature");
+                setting = one.has("solves") ? one : setting;
+            }
+        }
+        assertThat(setting).isNotNull();
+        assertThat(setting.at("/solves/file").asText()).isEqualTo("paring-90.ricasso");
+        assertThat(setting.at("/written/file").asText()).isEqualTo(TestHouse.lock().name());
+        String line = TestHouse.lock().lineText(setting.at("/written/line").asInt());
+        assertThat(line).startsWith("paring-90 / 110 temper / temperature = ");
+        assertThat(line.substring(setting.at("/written/column").asInt() - 1))
+                .startsWith(setting.at("/number/shown").asText() + " for ");
+    }
 }

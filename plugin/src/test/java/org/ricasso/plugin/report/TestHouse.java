@@ -11,6 +11,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.house.Texts;
+import org.ricasso.dsl.solve.Lock;
 import org.ricasso.dsl.source.SourceFile;
 
 /** The demonstration house, its texts changed, with the shipped texts. */
@@ -35,8 +36,13 @@ public final class TestHouse {
         return texts(files().stream().map(f -> new SourceFile(f.name(), change.apply(f.text()), false)).toList());
     }
 
-    static Texts texts(List<SourceFile> files) {
-        return Ricasso.withShipped(new Texts(files, Map.of()));
+    static Texts texts(List<SourceFile> files) throws IOException {
+        return Ricasso.withShipped(new Texts(files, Map.of(), lock()));
+    }
+
+    /** What the house's settings were solved to. */
+    static SourceFile lock() throws IOException {
+        return new SourceFile(Lock.NAME, Files.readString(HOUSE.resolve(Lock.NAME)), false);
     }
 
     /** The house, checked. */

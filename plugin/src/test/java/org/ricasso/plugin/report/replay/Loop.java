@@ -59,7 +59,7 @@ record Loop(String file, int line, int from, int to, String property) {
                 files.add(old);
             }
         }
-        return new Texts(files, texts.data());
+        return new Texts(files, texts.data(), texts.lock());
     }
 
     /** How many numbers are joined; each is as wide as both that it names, found by its own arithmetic. */

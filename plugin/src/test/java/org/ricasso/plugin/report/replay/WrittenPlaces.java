@@ -25,6 +25,9 @@ final class WrittenPlaces {
 
     WrittenPlaces(Texts texts, Vocabulary vocabulary, Replay replay) {
         texts.files().forEach(file -> files.put(file.name(), file));
+        if (texts.lock() != null) {
+            files.put(texts.lock().name(), texts.lock());
+        }
         this.vocabulary = vocabulary;
         this.replay = replay;
     }
