@@ -28,6 +28,7 @@ import org.junit.jupiter.api.Test;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.catalogue.Catalogue;
 import org.ricasso.dsl.house.Texts;
+import org.ricasso.dsl.solve.Lock;
 import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.vocabulary.Operation;
 import org.ricasso.dsl.vocabulary.Rule;
@@ -60,10 +61,10 @@ class ReferenceTest {
         List<SourceFile> files = new ArrayList<>();
         Map<String, SourceFile> data = new LinkedHashMap<>();
         try (Stream<Path> walk = Files.walk(HOUSE)) {
-            for (Path file : walk.filter(f -> f.toString().matches(".*\\.(ricasso|csv)")).sorted().toList()) {
+            for (Path file : walk.filter(f -> f.toString().matches(".*\\.(ricasso|csv|lock)")).sorted().toList()) {
                 String name = HOUSE.relativize(file).toString().replace('\\', '/');
                 SourceFile text = new SourceFile(name, Files.readString(file, StandardCharsets.UTF_8), false);
-                if (name.endsWith(".csv")) {
+                if (!name.endsWith(".ricasso")) {
                     data.put(name, text);
                 } else {
                     files.add(text);
@@ -75,7 +76,7 @@ class ReferenceTest {
         if (reversed) {
             Collections.reverse(files);
         }
-        return Ricasso.withShipped(new Texts(files, data));
+        return Ricasso.withShipped(new Texts(files, data, data.remove(Lock.NAME)));
     }
 
     private static SortedPages rendered(Ricasso house, Texts from) {
