@@ -20,7 +20,7 @@ import org.ricasso.dsl.diagnostics.Severity;
 public final class Catalogue {
     /** The themes, each a text of its own, in the order in which they are read. */
     public static final List<String> THEMES = List.of("lines", "values", "names", "tables", "rules", "routes", "families",
-            "rework", "words", "limits");
+            "rework", "solve", "words", "limits");
     private static final Pattern NAME = Pattern.compile("([a-z0-9-]+)(?: \\((warning|note)\\))?");
     private static final String REMEDY = "Remedy: ";
     private static final Catalogue READ = read();

@@ -41,7 +41,7 @@ final class Calls {
         }
         if (name.equals(SOLVE)) {
             checker.findings.error("solve-misplaced", call.span(),
-                    "solve(…) stands only as the whole value of a step's setting");
+                    "`solve(…)` stands only as the whole value of a step's setting");
             return Checker.fault(call.span());
         }
         Set<String> known = new TreeSet<>(FUNCTIONS);

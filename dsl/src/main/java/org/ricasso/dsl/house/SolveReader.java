@@ -80,8 +80,8 @@ final class SolveReader {
     }
 
     private Optional<Solve> wrong(Expression.Call call, String missing) {
-        findings.error("wrong-arguments", call.span(), NAME + " takes a property and " + WITHIN
-                + ": its setting's tolerance either way" + missing);
+        findings.error("wrong-arguments", call.span(), NAME + " takes a property and `" + WITHIN
+                + ":`, its setting's tolerance either way" + missing);
         return Optional.empty();
     }
 

@@ -52,7 +52,7 @@ public record Lock(SortedMap<LockEntry.Key, Line> lines, SourceFile file) {
             LockEntry entry = LockEntry.read(text);
             if (entry == null) {
                 findings.add(Diagnostic.error("lock-line", new Mark(span, "this line of the lock cannot be read"))
-                        .because("a line reads: product / step operation / setting = value for property limit, leaves aim  #fingerprint")
+                        .because("a line reads `product / step operation / setting = value for property limit, leaves aim  #fingerprint`")
                         .remedy(REMEDY));
                 continue;
             }

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.house.Texts;
+import org.ricasso.dsl.solve.Lock;
 import org.ricasso.dsl.source.SourceFile;
 
 /** The little house with an example in it: what the example declares stands in place of what the house declares. */
@@ -20,6 +21,7 @@ public final class LittleHouse {
     private static final Pattern HEAD = Pattern.compile("(?m)^(\\w[\\w-]*) ([\\w.-]+)( [\\w.-]+)?");
     private static final Pattern AGAIN = Pattern.compile("(?m)^~~ (\\d+) from (\\d+): (.*)$");
     private static final String WITHOUT = "// without ";
+    private static final String LOCK = "// " + Lock.NAME + ": ";
     private static final String ALL = "the little house";
 
     private LittleHouse() {}
@@ -84,8 +86,10 @@ public final class LittleHouse {
                 data.put(name, new SourceFile(name, text, false));
             }
         });
+        String lock = whole.lines().filter(l -> l.startsWith(LOCK)).map(l -> l.substring(LOCK.length()) + "\n")
+                .collect(Collectors.joining());
         texts.add(new SourceFile("little-house.ricasso", without(declared), false));
         texts.add(new SourceFile("example.ricasso", whole, false));
-        return Ricasso.check(new Texts(texts, data), List.of(), Set.of());
+        return Ricasso.check(new Texts(texts, data, lock.isEmpty() ? null : new SourceFile(Lock.NAME, lock, false)), List.of(), Set.of());
     }
 }

@@ -1,6 +1,7 @@
 package org.ricasso.plugin.report;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -36,13 +37,17 @@ public final class TestHouse {
         return texts(files().stream().map(f -> new SourceFile(f.name(), change.apply(f.text()), false)).toList());
     }
 
-    static Texts texts(List<SourceFile> files) throws IOException {
+    static Texts texts(List<SourceFile> files) {
         return Ricasso.withShipped(new Texts(files, Map.of(), lock()));
     }
 
     /** What the house's settings were solved to. */
-    static SourceFile lock() throws IOException {
-        return new SourceFile(Lock.NAME, Files.readString(HOUSE.resolve(Lock.NAME)), false);
+    static SourceFile lock() {
+        try {
+            return new SourceFile(Lock.NAME, Files.readString(HOUSE.resolve(Lock.NAME)), false);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** The house, checked. */
