@@ -68,6 +68,7 @@ final class LineByLine {
         boolean failed = false;
         boolean inOpenText = false;
         List<Diagnostic> own = new ArrayList<>();
+        List<Diagnostic> heads = new ArrayList<>();
         for (Statement statement : statements) {
             boolean silent = isReported(statement);
             if (before != null && !before.isEnded() && !silent) {
@@ -95,7 +96,7 @@ final class LineByLine {
             inOpenText = !fits && statement.holds(SpecLexer.BAD_STRING) != inOpenText;
             if (statement.inner != null) {
                 Place inside = place.inside(statement.first().getType());
-                fits &= inside != null && reduceInner(inside, statement, fits, findings);
+                fits &= inside != null && reduceInner(inside, statement, fits, findings, heads);
             }
             if (fits) {
                 result.add(statement);
@@ -104,6 +105,9 @@ final class LineByLine {
             before = statement;
         }
         findings.addAll(own.size() > result.size() ? collapsed(own) : own);
+        if (!heads.isEmpty()) {
+            findings.add(SyntaxFindings.alsoHeads(heads.get(0), heads.size() - 1));
+        }
         return result;
     }
 
@@ -150,8 +154,11 @@ final class LineByLine {
     /**
      * Reduces what stands in a statement's braces; false where its head seems to be another one than was meant. Where
      * the head does not fit, what it opens is a guess: then lines are reported only if they fit nothing else better.
+     *
+     * @param heads where such heads are reported; beside one another they have one cause
      */
-    private boolean reduceInner(Place inside, Statement statement, boolean headFits, List<Diagnostic> findings) {
+    private boolean reduceInner(Place inside, Statement statement, boolean headFits, List<Diagnostic> findings,
+            List<Diagnostic> heads) {
         List<Statement> all = statement.inner;
         List<Diagnostic> found = new ArrayList<>();
         List<Statement> fitting = fitting(inside, all, found);
@@ -160,7 +167,7 @@ final class LineByLine {
             Place other = betterPlace(inside, all);
             if (other != null) {
                 if (headSure) {
-                    findings.add(SyntaxFindings.headOfAnother(spans.of(statement.first()), inside, other));
+                    heads.add(SyntaxFindings.headOfAnother(spans.of(statement.first()), inside, other));
                 }
                 return false;
             }

@@ -313,6 +313,10 @@ final class SyntaxFindings {
         return finding.also(more + " more lines beside it do not fit either");
     }
 
+    static Diagnostic alsoHeads(Diagnostic finding, int more) {
+        return more == 0 ? finding : finding.also(more + " more beside it " + (more == 1 ? "does" : "do") + " so, too");
+    }
+
     /** The first findings of a text, in order; the last of them says how many there are more. */
     static List<Diagnostic> first(List<Diagnostic> findings) {
         int more = findings.size() - Limits.SYNTAX_FINDINGS;
