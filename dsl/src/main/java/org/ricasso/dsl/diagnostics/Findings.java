@@ -9,7 +9,10 @@ import java.util.Map;
 import java.util.Set;
 import org.ricasso.dsl.source.Span;
 
-/** Collects what a stage finds. A place that has an error gets no second one of the same name. */
+/**
+ * Collects what a stage finds. A place that has an error gets no second one of the same name; where another product takes
+ * the value over, it is named beside it.
+ */
 public final class Findings {
     private static final String UNKNOWN = "unknown-name";
     private static final int OTHERS = 3;
@@ -84,7 +87,29 @@ public final class Findings {
                     ? other.and(new Mark(diagnostic.primary().span(), "here too")) : other);
         } else if (samePlace == null) {
             keep(diagnostic);
+        } else {
+            found.set(samePlace, shared(found.get(samePlace), diagnostic));
         }
+    }
+
+    /** One value that several take over is one fault: told as its writer's where that has it too, with all who take it over. */
+    private static Diagnostic shared(Diagnostic kept, Diagnostic other) {
+        List<Mark> takers = new ArrayList<>(kept.others());
+        takers.addAll(other.others());
+        takers.removeIf(mark -> !mark.isTaker());
+        if (takers.isEmpty()) {
+            return kept;
+        }
+        boolean writers = kept.others().stream().anyMatch(Mark::isTaker) && other.others().stream().noneMatch(Mark::isTaker);
+        Diagnostic told = writers ? other : kept;
+        List<Mark> others = new ArrayList<>(told.others());
+        others.removeIf(Mark::isTaker);
+        takers.stream().distinct().forEach(others::add);
+        // what mends it has to mend it for all who have it
+        List<Remedy> remedies = kept.remedies().stream().filter(r -> r.edits().isEmpty()
+                || other.remedies().stream().anyMatch(o -> o.edits().equals(r.edits()))).toList();
+        return new Diagnostic(told.name(), told.severity(), told.primary(), others, told.because(), told.also(), remedies,
+                told.sources());
     }
 
     private void keep(Diagnostic diagnostic) {

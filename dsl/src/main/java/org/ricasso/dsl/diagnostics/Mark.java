@@ -8,4 +8,16 @@ import org.ricasso.dsl.source.Span;
  * @param span the place
  * @param text what is said of it; stands alone
  */
-public record Mark(Span span, String text) {}
+public record Mark(Span span, String text) {
+    private static final String TAKEN = "taken over by ";
+
+    /** The place where a thing takes over what is written elsewhere. */
+    public static Mark taker(Span span, String thing) {
+        return new Mark(span, TAKEN + thing + " here");
+    }
+
+    /** Whether this is a place where something is taken over. */
+    public boolean isTaker() {
+        return text.startsWith(TAKEN);
+    }
+}

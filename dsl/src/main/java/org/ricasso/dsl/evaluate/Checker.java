@@ -279,8 +279,8 @@ public final class Checker {
             return root(name);
         }
         for (Axis axis : lexicon.axes()) {
-            if (text.equals(axis.start()) || text.equals(axis.end())) {
-                return new Nodes.StationName(name.span(), typeOf(Measure.LENGTH), axis, text.equals(axis.end()), lexicon);
+            if (axis.hasStation(text)) {
+                return new Nodes.StationName(name.span(), typeOf(Measure.LENGTH), axis, text, lexicon);
             }
         }
         return null;

@@ -41,8 +41,8 @@ public interface Lexicon {
 
     Collection<Axis> axes();
 
-    /** The length of an axis on a product in metres, or NaN where it is not known. */
-    double axisLength(Axis axis, Thing product);
+    /** How far a named place along an axis is from its start on a product, in metres, or NaN where it is not known. */
+    double station(Axis axis, String name, Thing product);
 
     /** The type of a setting of this name in some operation, or null. */
     Type anySetting(String name);

@@ -222,13 +222,13 @@ final class Nodes {
 
     static final class StationName extends Node {
         private final Axis axis;
-        private final boolean end;
+        private final String station;
         private final Lexicon lexicon;
 
-        StationName(Span span, Type type, Axis axis, boolean end, Lexicon lexicon) {
+        StationName(Span span, Type type, Axis axis, String station, Lexicon lexicon) {
             super(span, type);
             this.axis = axis;
-            this.end = end;
+            this.station = station;
             this.lexicon = lexicon;
         }
 
@@ -239,7 +239,7 @@ final class Nodes {
 
         @Override
         protected Value compute(Frame frame) {
-            double position = end ? lexicon.axisLength(axis, frame.product) : 0;
+            double position = lexicon.station(axis, station, frame.product);
             return Double.isNaN(position) ? new Value.Unknown("the length of the axis is not known", false)
                     : new Value.Num(Quantity.of(Measure.LENGTH, position,
                             lexicon.units().shownFor(Measure.LENGTH.dimension())));

@@ -23,11 +23,19 @@ public sealed interface Value {
     /**
      * A station of a value along an axis.
      *
-     * @param label the station as written, such as {@code heel} or {@code 100 mm}
+     * @param label the station as written, such as {@code heel} or {@code 100 mm}; behind a name that the axis gives to a
+     *     place stands the place, as in {@code middle (100 mm)}
      * @param position distance from the axis' start in metres
      * @param quantity the value there
      */
-    record Station(String label, double position, Quantity quantity) {}
+    record Station(String label, double position, Quantity quantity) {
+
+        /** The station as written. */
+        public String name() {
+            int place = label.indexOf(" (");
+            return place < 0 ? label : label.substring(0, place);
+        }
+    }
 
     /** A word, or the words that are possible (sorted); {@code yes} and {@code no} are words. */
     record Words(List<String> words) implements Value {

@@ -19,6 +19,7 @@ import org.ricasso.dsl.vocabulary.Vocabulary;
 import org.ricasso.shared.quantity.Measure;
 import org.ricasso.shared.quantity.Numbers;
 import org.ricasso.shared.quantity.Quantity;
+import org.ricasso.shared.quantity.QuantityFormat;
 
 /** Reads written values of entries and settings: type, sensible range, stations along an axis. */
 public final class EntryReader {
@@ -98,15 +99,15 @@ public final class EntryReader {
             findings.add(new Literals(vocabulary.units()).outside(literal, quantity, entry.within(), entry.name()));
         } else {
             findings.error("outside-range", expression.span(),
-                    org.ricasso.shared.quantity.QuantityFormat.show(quantity) + " is outside the sensible range of "
-                            + entry.name() + ", " + org.ricasso.shared.quantity.QuantityFormat.show(entry.within()));
+                    QuantityFormat.show(quantity) + " is outside the sensible range of "
+                            + entry.name() + ", " + QuantityFormat.show(entry.within()));
         }
         return false;
     }
 
     private Value stations(Grid grid, Type.AlongAxis along, EntryType entry) {
         Axis axis = along.axis();
-        double length = vocabulary.axisLength(axis, product);
+        double length = vocabulary.station(axis, axis.end(), product);
         if (grid.head().size() != 2 || !grid.head().get(0).text().equals("at")) {
             findings.error("grid-head", grid.span(), "a value along " + axis.name()
                     + " has the columns at and one more: | at | " + entry.name() + " |");
@@ -121,7 +122,7 @@ public final class EntryReader {
                 sound = false;
                 continue;
             }
-            double position = position(row.cells().get(0), axis, length);
+            double position = position(row.cells().get(0), axis);
             Value value = read(row.cells().get(1), element);
             if (Double.isNaN(position) || !(value instanceof Value.Num num)) {
                 sound = false;
@@ -133,29 +134,32 @@ public final class EntryReader {
                 sound = false;
                 continue;
             }
-            String label = row.cells().get(0).span().text().strip();
-            stations.add(new Value.Station(label, position, num.quantity()));
+            stations.add(new Value.Station(label(row.cells().get(0), axis, position), position, num.quantity()));
         }
         stations.sort(java.util.Comparator.comparingDouble(Value.Station::position));
         return sound && !stations.isEmpty() ? new Value.Along(stations) : FAULT;
     }
 
-    /** A place: the axis' start or end, a length from the start, or a sum of these; NaN after a finding. */
-    private double position(Expression place, Axis axis, double length) {
+    /** The place as written; a named one between start and end with its distance, which nobody at the bench knows. */
+    private String label(Expression place, Axis axis, double position) {
+        String written = place.span().text().strip();
+        return !axis.stations().containsKey(written) ? written
+                : written + " (" + QuantityFormat.show(Quantity.of(Measure.LENGTH, position,
+                        vocabulary.units().shownFor(Measure.LENGTH.dimension()))) + ")";
+    }
+
+    /** A place: a named station, a length from the start, or a sum of these; NaN after a finding. */
+    private double position(Expression place, Axis axis) {
         if (place instanceof Expression.NameUse use) {
-            if (use.name().text().equals(axis.start())) {
-                return 0;
+            if (axis.hasStation(use.name().text())) {
+                return vocabulary.station(axis, use.name().text(), product);
             }
-            if (use.name().text().equals(axis.end())) {
-                return length;
-            }
-            findings.unknownName(use.span(), "station of " + axis.name(), use.name().text(),
-                    List.of(axis.start(), axis.end()));
+            findings.unknownName(use.span(), "station of " + axis.name(), use.name().text(), axis.stationNames());
             return Double.NaN;
         }
         if (place instanceof Expression.Infix infix) {
-            double left = position(infix.left(), axis, length);
-            double right = position(infix.right(), axis, length);
+            double left = position(infix.left(), axis);
+            double right = position(infix.right(), axis);
             return switch (infix.operator()) {
                 case PLUS -> left + right;
                 case MINUS -> left - right;

@@ -38,7 +38,7 @@ public record House(Vocabulary vocabulary, Map<Thing, Route> routes) {
         // each route by itself and in parallel; what is found is put together in the order of the products
         List<Read> read = resolved.entrySet().parallelStream().map(entry -> {
             Findings own = findings.journal();
-            Route route = new Loops(vocabulary, own, entry.getKey(), damage, texts)
+            Route route = new Loops(vocabulary, own, entry.getKey(), damage)
                     .read(entry.getValue(), things.routeText(entry.getKey()));
             return new Read(entry.getKey(), route, own);
         }).toList();
@@ -52,7 +52,7 @@ public record House(Vocabulary vocabulary, Map<Thing, Route> routes) {
         Sizes sizes = new Sizes(vocabulary, findings);
         for (Family family : loaded.families()) {
             Thing base = vocabulary.thing(vocabulary.productKind(), family.like().text());
-            sizes.check(family, base, routes.get(base));
+            sizes.check(family, base, resolved.get(base));
         }
         return new House(vocabulary, java.util.Collections.unmodifiableMap(routes));
     }

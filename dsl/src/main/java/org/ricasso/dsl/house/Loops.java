@@ -26,13 +26,11 @@ final class Loops {
     private final Vocabulary vocabulary;
     private final Findings findings;
     private final RouteReader reader;
-    private final RouteTexts texts;
 
-    Loops(Vocabulary vocabulary, Findings findings, Thing product, Damage damage, RouteTexts texts) {
+    Loops(Vocabulary vocabulary, Findings findings, Thing product, Damage damage) {
         this.vocabulary = vocabulary;
         this.findings = findings;
         this.reader = new RouteReader(vocabulary, findings, product, damage);
-        this.texts = texts;
     }
 
     /**
@@ -45,8 +43,8 @@ final class Loops {
         }
         List<RouteStep> steps = reader.read(route.steps(), text);
         List<Route.PartRoute> parts = new ArrayList<>();
-        for (RouteItem.Part part : route.parts()) {
-            part(part, steps, parts);
+        for (ResolvedRoute.Part part : route.parts()) {
+            part(part.item(), reader.read(part.steps(), null), steps, parts);
         }
         List<Route.Loop> loops = new ArrayList<>();
         int again = 0;
@@ -78,27 +76,25 @@ final class Loops {
 
     private boolean isTooLong(ResolvedRoute route) {
         int steps = route.steps().size();
-        for (RouteItem.Part part : route.parts()) {
-            steps += texts.named(part.like(), findings).steps().size();
+        for (ResolvedRoute.Part part : route.parts()) {
+            steps += part.steps().size();
         }
         if (steps > Limits.ROUTE_STEPS) {
             // the step with which it is too long, or where a part's route is taken over
             Span place = route.steps().size() > Limits.ROUTE_STEPS
                     ? route.steps().get(Limits.ROUTE_STEPS).step().number().span()
-                    : route.parts().get(route.parts().size() - 1).span();
+                    : route.parts().get(route.parts().size() - 1).item().span();
             findings.add(LimitFindings.routeTooLong(place, steps));
         }
         return steps > Limits.ROUTE_STEPS;
     }
 
-    private void part(RouteItem.Part part, List<RouteStep> steps, List<Route.PartRoute> parts) {
+    private void part(RouteItem.Part part, List<RouteStep> own, List<RouteStep> steps, List<Route.PartRoute> parts) {
         String name = part.part().text();
         if (!vocabulary.parts().contains(name)) {
             findings.unknownName(part.part().span(), "part", name, vocabulary.parts());
             return;
         }
-        ResolvedRoute route = texts.named(part.like(), findings);
-        List<RouteStep> own = reader.read(route.steps(), null);
         for (RouteStep step : own) {
             steps.stream().filter(s -> s.number() == step.number()).findFirst().ifPresent(s -> findings.add(
                     Diagnostic.error("step-number-twice", new Mark(step.numbered(), "step " + step.number()

@@ -54,13 +54,25 @@ final class RouteReader {
             Step step = steps.get(i);
             order(steps, i);
             boolean damaged = damage.in(step.span().file(), step.span().start(), end(steps, i, text));
-            result.add(read(route.get(i), damaged));
+            Findings found = findings.journal();
+            result.add(new RouteReader(vocabulary, found, product, this.damage).read(route.get(i), damaged));
+            add(found, route.get(i));
             if (damaged && mayBeLost(step, end(steps, i, text))) {
                 // a step that stood here may be lost, and so is what the piece is like after it
                 result.add(unknown(route.get(i)));
             }
         }
         return result;
+    }
+
+    /** What was found in a step that is taken over is marked where it is taken over, too. */
+    private void add(Findings found, ResolvedStep step) {
+        for (Diagnostic diagnostic : found.all()) {
+            Span at = diagnostic.primary().span();
+            boolean own = step.takenAt() == null || step.own().stream().anyMatch(s -> s.file() == at.file()
+                    && s.start() <= at.start() && at.end() <= s.end());
+            findings.add(own ? diagnostic : diagnostic.and(Mark.taker(step.takenAt(), product.name())));
+        }
     }
 
     /** Whether a whole step may be what could not be read: not where only lines inside another one could not. */

@@ -3,6 +3,7 @@ package org.ricasso.dsl.house;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,8 @@ import org.ricasso.dsl.diagnostics.Remedy;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Block;
 import org.ricasso.dsl.syntax.Declaration.RouteDeclaration;
+import org.ricasso.dsl.syntax.Expression;
+import org.ricasso.dsl.syntax.Grid;
 import org.ricasso.dsl.syntax.Name;
 import org.ricasso.dsl.syntax.RouteItem;
 import org.ricasso.dsl.syntax.Step;
@@ -55,7 +58,7 @@ final class RouteTexts {
         ResolvedRoute known = resolved.get(like.text());
         if (known == null && !declared.containsKey(like.text())) {
             into.unknownName(like.span(), "route", like.text(), declared.keySet());
-            return new ResolvedRoute(List.of(), List.of(), List.of());
+            return ResolvedRoute.NONE;
         }
         return known != null ? known : named(like, new LinkedHashSet<>());
     }
@@ -64,7 +67,7 @@ final class RouteTexts {
         RouteDeclaration route = declared.get(like.text());
         if (route == null) {
             findings.unknownName(like.span(), "route", like.text(), declared.keySet());
-            return new ResolvedRoute(List.of(), List.of(), List.of());
+            return ResolvedRoute.NONE;
         }
         ResolvedRoute known = resolved.get(like.text());
         if (known != null) {
@@ -73,7 +76,7 @@ final class RouteTexts {
         if (!path.add(like.text())) {
             findings.add(Diagnostic.error("like-ring", new Mark(like.span(),
                     "nothing is taken over from a ring: " + String.join(" like ", path) + " like " + like)));
-            return new ResolvedRoute(List.of(), List.of(), List.of());
+            return ResolvedRoute.NONE;
         }
         ResolvedRoute base = route.head().like() == null ? null
                 : taken(named(route.head().like(), path), route.head().like().span());
@@ -95,7 +98,7 @@ final class RouteTexts {
         } else if (route.items().stream().noneMatch(RouteItem.Own.class::isInstance)) {
             base = of(layers.subList(1, layers.size()));
             if (base == null) {
-                base = new ResolvedRoute(List.of(), List.of(), List.of());
+                base = ResolvedRoute.NONE;
             }
             base = taken(base, layers.size() > 1 ? layers.get(1).takenAt() : route.span());
         }
@@ -104,14 +107,51 @@ final class RouteTexts {
     }
 
     private static ResolvedRoute taken(ResolvedRoute base, Span at) {
-        return new ResolvedRoute(base.steps().stream().map(s -> new ResolvedStep(s.step(), at, Set.of(), s.cells())).toList(),
-                base.loops(), base.parts());
+        return new ResolvedRoute(takenSteps(base.steps(), at), base.loops(), base.parts().stream()
+                .map(p -> new ResolvedRoute.Part(p.item(), takenSteps(p.steps(), at))).toList());
+    }
+
+    /** The routes of parts while a route is put together. */
+    private static final class Parts {
+        private final Map<String, RouteItem.Part> items = new LinkedHashMap<>();
+        private final Map<String, List<ResolvedStep>> steps = new LinkedHashMap<>();
+
+        private Parts(List<ResolvedRoute.Part> base) {
+            base.forEach(this::put);
+        }
+
+        private void put(ResolvedRoute.Part part) {
+            items.put(part.item().part().text(), part.item());
+            steps.put(part.item().part().text(), new ArrayList<>(part.steps()));
+        }
+
+        /** The steps among which a number stands: those of a part's route, or else the route's own. */
+        private List<ResolvedStep> home(List<ResolvedStep> own, Name number) {
+            for (List<ResolvedStep> part : steps.values()) {
+                if (own.stream().noneMatch(s -> is(s, number)) && part.stream().anyMatch(s -> is(s, number))) {
+                    return part;
+                }
+            }
+            return own;
+        }
+
+        private static boolean is(ResolvedStep step, Name number) {
+            return step.step().number().text().equals(number.text());
+        }
+
+        private List<ResolvedRoute.Part> all() {
+            return items.keySet().stream().map(p -> new ResolvedRoute.Part(items.get(p), steps.get(p))).toList();
+        }
+    }
+
+    private static List<ResolvedStep> takenSteps(List<ResolvedStep> steps, Span at) {
+        return steps.stream().map(s -> new ResolvedStep(s.step(), at, Set.of(), s.cells())).toList();
     }
 
     private ResolvedRoute over(ResolvedRoute base, List<RouteItem> items) {
         List<ResolvedStep> steps = new ArrayList<>(base == null ? List.of() : base.steps());
         List<RouteItem.Rework> loops = new ArrayList<>(base == null ? List.of() : base.loops());
-        List<RouteItem.Part> parts = new ArrayList<>(base == null ? List.of() : base.parts());
+        Parts parts = new Parts(base == null ? List.of() : base.parts());
         for (RouteItem item : items) {
             if (item instanceof RouteItem.Own own) {
                 if (base != null) {
@@ -122,35 +162,37 @@ final class RouteTexts {
             } else if (item instanceof RouteItem.Rework rework) {
                 loops.add(rework);
             } else if (item instanceof RouteItem.Part part) {
-                parts.removeIf(p -> p.part().text().equals(part.part().text()));
-                parts.add(part);
+                parts.put(new ResolvedRoute.Part(part, takenSteps(named(part.like(), findings).steps(), part.like().span())));
             } else if (base == null) {
                 findings.error("nothing-taken-over", item.span(),
                         "there are no steps to change here: the route is like no other");
             } else if (item instanceof RouteItem.Add add) {
                 insert(steps, add);
             } else if (item instanceof RouteItem.Omit omit) {
-                int index = find(steps, omit.step().number(), omit.step().operation());
+                List<ResolvedStep> home = parts.home(steps, omit.step().number());
+                int index = find(home, omit.step().number(), omit.step().operation());
                 if (index >= 0) {
-                    steps.remove(index);
+                    home.remove(index);
                 }
             } else if (item instanceof RouteItem.Change change) {
-                int index = find(steps, change.step().number(), change.step().operation());
+                List<ResolvedStep> home = parts.home(steps, change.step().number());
+                int index = find(home, change.step().number(), change.step().operation());
                 if (index >= 0) {
-                    steps.set(index, changed(steps.get(index), change.step().centre(), change.step().block(), Set.of()));
+                    home.set(index, changed(home.get(index), change.step().centre(), change.step().block(), Set.of()));
                 }
             } else if (item instanceof RouteItem.Cell cell) {
-                int index = find(steps, cell.number(), null);
+                List<ResolvedStep> home = parts.home(steps, cell.number());
+                int index = find(home, cell.number(), null);
                 if (index >= 0) {
                     Block block = new Block(List.of(entry(cell)), cell.span());
-                    steps.set(index, changed(steps.get(index), null, block, Set.of(cell.value().span())));
+                    home.set(index, changed(home.get(index), null, block, Set.of(cell.value().span())));
                 }
             }
         }
-        return new ResolvedRoute(steps, loops, parts);
+        return new ResolvedRoute(steps, loops, parts.all());
     }
 
-    /** The cell's setting as an entry, or as a measurement's where its path has two names. */
+    /** The cell's setting as an entry; where its path has two names as a measurement's, or as a station's. */
     private static Block.Item entry(RouteItem.Cell cell) {
         List<Name> names = cell.setting().names();
         Block.Item entry = new Block.Item.Entry(new org.ricasso.dsl.syntax.Path(List.of(names.get(names.size() - 1)),
@@ -196,7 +238,7 @@ final class RouteTexts {
         steps.add(index, step);
     }
 
-    private static ResolvedStep changed(ResolvedStep base, Name centre, Block with, Set<Span> cells) {
+    private ResolvedStep changed(ResolvedStep base, Name centre, Block with, Set<Span> cells) {
         Set<Span> own = new HashSet<>(base.own());
         Set<Span> all = new HashSet<>(base.cells());
         all.addAll(cells);
@@ -206,7 +248,7 @@ final class RouteTexts {
                 step.span()), base.takenAt(), own, all);
     }
 
-    private static List<Block.Item> merged(List<Block.Item> base, List<Block.Item> with, Set<Span> own) {
+    private List<Block.Item> merged(List<Block.Item> base, List<Block.Item> with, Set<Span> own) {
         List<Block.Item> result = new ArrayList<>(base);
         for (Block.Item item : with) {
             int index = -1;
@@ -220,6 +262,13 @@ final class RouteTexts {
                     && result.get(index) instanceof Block.Item.Nested earlier) {
                 merged = new Block.Item.Nested(earlier.name(), new Block(merged(earlier.block().items(),
                         nested.block().items(), own), earlier.block().span()), earlier.span());
+            } else if (item instanceof Block.Item.Nested stations && index >= 0
+                    && result.get(index) instanceof Block.Item.Entry along && along.value() instanceof Grid grid) {
+                Grid whole = stations(stations.block(), grid, along.path().text());
+                if (!whole.span().equals(grid.span())) {
+                    own.add(whole.span());
+                }
+                merged = new Block.Item.Entry(along.path(), whole, along.span());
             } else {
                 values(item, own);
             }
@@ -232,8 +281,21 @@ final class RouteTexts {
         return result;
     }
 
+    private Grid stations(Block written, Grid grid, String what) {
+        Stations stations = new Stations();
+        for (Block.Item item : written.items()) {
+            if (item instanceof Block.Item.Entry entry && entry.value() instanceof Expression value) {
+                stations.put(entry.path().names().get(entry.path().names().size() - 1), value);
+            } else {
+                findings.error("wrong-type", item.span(), "a station of " + what + " has one value");
+            }
+        }
+        return stations.over(grid, what, findings);
+    }
+
     private static void values(Block.Item item, Set<Span> own) {
         if (item instanceof Block.Item.Entry entry) {
+            own.add(entry.path().span());
             own.add(entry.value().span());
         } else if (item instanceof Block.Item.Nested nested) {
             own.add(nested.name().span());

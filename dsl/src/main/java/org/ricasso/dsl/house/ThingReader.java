@@ -132,7 +132,7 @@ final class ThingReader {
         } else if (path.contains(parentKey)) {
             ring(path, parentKey);
         } else {
-            own = own.over(tree(parent, path), thing.head().like().span());
+            own = own.over(tree(parent, path), thing.head().like().span(), findings);
             if (faulty.contains(parentKey)) {
                 faulty.add(key);
             }
@@ -267,15 +267,18 @@ final class ThingReader {
         }
 
         private Value read(WrittenTree.Leaf leaf, EntryType entry, Findings into) {
-            Findings own = findings.apart();
-            Value value = new EntryReader(vocabulary, own, product).read(leaf.value(), entry);
+            Findings found = findings.apart();
+            Value value = new EntryReader(vocabulary, found, product).read(leaf.value(), entry);
             if (damaged && leaf.value() instanceof Grid) {
                 // a row may be what could not be read
                 value = FAULT;
             }
-            for (Diagnostic diagnostic : own.all()) {
-                into.add(leaf.inheritedAt() == null ? diagnostic
-                        : diagnostic.and(new Mark(leaf.inheritedAt(), "taken over here")));
+            for (Diagnostic diagnostic : found.all()) {
+                Span at = diagnostic.primary().span();
+                // a value at one station may be its own
+                boolean own = leaf.inheritedAt() == null || at.file() != leaf.value().span().file()
+                        || at.start() < leaf.value().span().start() || at.end() > leaf.value().span().end();
+                into.add(own ? diagnostic : diagnostic.and(Mark.taker(leaf.inheritedAt(), thing.name())));
             }
             return value;
         }

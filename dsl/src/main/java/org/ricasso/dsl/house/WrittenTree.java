@@ -10,6 +10,8 @@ import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Block;
 import org.ricasso.dsl.syntax.EntryValue;
+import org.ricasso.dsl.syntax.Expression;
+import org.ricasso.dsl.syntax.Grid;
 import org.ricasso.dsl.syntax.Name;
 
 /** The entries of a thing or block by name, before they have types; inherited ones merged in by path. */
@@ -24,7 +26,15 @@ final class WrittenTree {
     }
 
     /** A written entry: its value, the span of its name, and the {@code like} that takes it over, or null. */
-    record Leaf(EntryValue value, Span name, Span inheritedAt) {}
+    record Leaf(EntryValue value, Span name, Span inheritedAt) {
+
+        /** The last name of its path. */
+        private Name last() {
+            String text = name.text();
+            int start = name.start() + text.lastIndexOf('.') + 1;
+            return new Name(text.substring(text.lastIndexOf('.') + 1).strip(), new Span(name.file(), start, name.end()));
+        }
+    }
 
     /** A route, or what a thing changes of one it takes over; {@code takenAt} is the {@code like} of a taker, or null. */
     record Layer(Block.Item.Route route, Span takenAt) {}
@@ -49,7 +59,7 @@ final class WrittenTree {
                 if (earlier != null && !earlier.leaves.isEmpty()) {
                     twice(findings, nested.name(), earlier.span);
                 }
-                tree.blocks.put(nested.name().text(), earlier == null ? inner : inner.over(earlier, null));
+                tree.blocks.put(nested.name().text(), earlier == null ? inner : inner.over(earlier, null, findings));
             } else if (item instanceof Block.Item.Route route) {
                 if (!tree.routes.isEmpty()) {
                     findings.error("declared-twice", route.span(), "the route stands twice");
@@ -66,10 +76,16 @@ final class WrittenTree {
     }
 
     /** This tree with what it does not write taken from the parent. */
-    WrittenTree over(WrittenTree parent, Span like) {
+    WrittenTree over(WrittenTree parent, Span like, Findings findings) {
         WrittenTree result = new WrittenTree(span);
         parent.leaves.forEach((name, leaf) -> {
-            if (!blocks.containsKey(name)) {
+            WrittenTree stations = blocks.get(name);
+            if (stations != null && leaf.value() instanceof Grid grid && stations.isExpressions()) {
+                Stations other = new Stations();
+                stations.leaves.values().forEach(l -> other.put(l.last(), (Expression) l.value()));
+                Grid whole = other.over(grid, name, findings);
+                result.leaves.put(name, new Leaf(whole, leaf.name(), whole.span().equals(grid.span()) ? like : null));
+            } else if (!blocks.containsKey(name)) {
                 result.leaves.put(name, like == null ? leaf : new Leaf(leaf.value(), leaf.name(), like));
             }
         });
@@ -77,13 +93,21 @@ final class WrittenTree {
         parent.blocks.forEach((name, block) -> {
             if (!leaves.containsKey(name)) {
                 WrittenTree own = blocks.get(name);
-                result.blocks.put(name, (own == null ? new WrittenTree(block.span) : own).over(block, like));
+                result.blocks.put(name, (own == null ? new WrittenTree(block.span) : own).over(block, like, findings));
             }
         });
-        blocks.forEach(result.blocks::putIfAbsent);
+        blocks.forEach((name, block) -> {
+            if (!result.leaves.containsKey(name)) {
+                result.blocks.putIfAbsent(name, block);
+            }
+        });
         result.routes.addAll(routes);
         parent.routes.forEach(layer -> result.routes.add(new Layer(layer.route(), like)));
         return result;
+    }
+
+    private boolean isExpressions() {
+        return blocks.isEmpty() && leaves.values().stream().allMatch(l -> l.value() instanceof Expression);
     }
 
     Map<String, Leaf> leaves() {

@@ -31,7 +31,7 @@ public record Family(Name like, List<Row> rows) {
     /**
      * A row.
      *
-     * @param product the product as if it were written in full
+     * @param product the product as if it were written in full; it takes the other one over where it has its name
      * @param written the paths of columns in which the row has a value, with the value's place
      * @param span the row
      */
@@ -97,7 +97,7 @@ public record Family(Name like, List<Row> rows) {
             items.add(new Block.Item.Route(null, route, row.span()));
         }
         ThingDeclaration product = new Declaration.ThingDeclaration(new Name(productKind, name.span()),
-                new Head(name, title, family.head().like(), null), new Block(items, row.span()), name.span());
+                new Head(name, title, new Name(family.head().like().text(), name.span()), null), new Block(items, row.span()), name.span());
         return new Row(product, written, row.span());
     }
 }

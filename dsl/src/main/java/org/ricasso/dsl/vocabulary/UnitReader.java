@@ -147,7 +147,7 @@ final class UnitReader {
             return;
         }
         String name = declaration.head().name().text();
-        vocabulary.axes.put(name, new Axis(name, start, end, inside(entries.get("length"))));
+        vocabulary.axes.put(name, new Axis(name, start, end, inside(entries.get("length")), stations(declaration)));
     }
 
     /** What stands between the quotes; without quotes all of it. */
@@ -157,9 +157,27 @@ final class UnitReader {
                 ? new Span(span.file(), span.start() + 1, span.end() - 1) : span;
     }
 
-    static Map<String, Expression> entries(ThingDeclaration declaration) {
-        Map<String, Expression> result = new HashMap<>();
+    /** Named places: {@code stations { middle: "…" }}. */
+    private Map<String, Span> stations(ThingDeclaration declaration) {
+        Map<String, Span> result = new HashMap<>();
         for (Block.Item item : declaration.block().items()) {
+            if (item instanceof Block.Item.Nested nested && nested.name().text().equals("stations")) {
+                entries(nested.block()).forEach((name, place) -> result.put(name, inside(place)));
+            } else if (item instanceof Block.Item.Nested nested) {
+                findings.unknownName(nested.name().span(), "entry of axis", nested.name().text(),
+                        List.of("start", "end", "length", "stations"));
+            }
+        }
+        return result;
+    }
+
+    static Map<String, Expression> entries(ThingDeclaration declaration) {
+        return entries(declaration.block());
+    }
+
+    private static Map<String, Expression> entries(Block block) {
+        Map<String, Expression> result = new HashMap<>();
+        for (Block.Item item : block.items()) {
             if (item instanceof Block.Item.Entry entry && entry.value() instanceof Expression expression) {
                 result.put(entry.path().text(), expression);
             }

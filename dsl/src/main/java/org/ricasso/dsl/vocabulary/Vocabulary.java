@@ -35,7 +35,8 @@ public final class Vocabulary implements Lexicon {
     final Map<String, Measure> dimensions = new LinkedHashMap<>();
     private final Map<Measure, String> dimensionNames = new HashMap<>();
     final Map<String, Axis> axes = new TreeMap<>();
-    final Map<String, Node> axisLengths = new HashMap<>();
+    /** The places of named stations by axis and name. */
+    final Map<String, Map<String, Node>> stations = new HashMap<>();
     final Map<String, Declaration.KindDeclaration> kinds = new TreeMap<>();
     final Map<String, Map<String, EntryType>> entries = new TreeMap<>();
     final Map<String, TreeMap<String, Thing>> things = new TreeMap<>();
@@ -245,8 +246,11 @@ public final class Vocabulary implements Lexicon {
     }
 
     @Override
-    public double axisLength(Axis axis, Thing product) {
-        Node node = axisLengths.get(axis.name());
+    public double station(Axis axis, String name, Thing product) {
+        if (name.equals(axis.start())) {
+            return 0;
+        }
+        Node node = stations.getOrDefault(axis.name(), Map.of()).get(name);
         if (node == null || product == null) {
             return Double.NaN;
         }
@@ -255,9 +259,9 @@ public final class Vocabulary implements Lexicon {
         return node.eval(frame) instanceof Value.Num num ? num.quantity().aim().middle() : Double.NaN;
     }
 
-    /** The length of an axis as an expression of the product, or null. */
-    public Node axisLength(String axis) {
-        return axisLengths.get(axis);
+    /** How far a named place along an axis is from its start, as an expression of the product; null where that is not known. */
+    public Node stationOf(Axis axis, String name) {
+        return stations.getOrDefault(axis.name(), Map.of()).get(name);
     }
 
     @Override

@@ -14,6 +14,7 @@ import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.evaluate.Axis;
 import org.ricasso.dsl.evaluate.Checker;
 import org.ricasso.dsl.evaluate.EntryType;
+import org.ricasso.dsl.evaluate.Node;
 import org.ricasso.dsl.evaluate.Scope;
 import org.ricasso.dsl.evaluate.Type;
 import org.ricasso.dsl.house.Thing;
@@ -25,6 +26,7 @@ import org.ricasso.dsl.syntax.Name;
 import org.ricasso.dsl.syntax.Parser;
 import org.ricasso.dsl.syntax.SyntaxTree;
 import org.ricasso.shared.calculation.Calculation;
+import org.ricasso.shared.quantity.Measure;
 
 /**
  * Loads a vocabulary from the texts, stage by stage: units, kinds and the workpiece, tables, operations, rules. Things are
@@ -145,19 +147,39 @@ public final class VocabularyLoader {
 
     /** The declarations of things, the rows of families among them. */
     private List<Declaration.ThingDeclaration> withFamilies(List<Declaration.ThingDeclaration> declarations) {
-        List<Declaration.ThingDeclaration> result = new ArrayList<>();
+        List<Declaration.ThingDeclaration> result = new ArrayList<>(declarations);
+        List<Family> all = new ArrayList<>();
+        Set<String> products = new TreeSet<>();
         for (Declaration.ThingDeclaration declaration : declarations) {
-            result.add(declaration);
-            if (declaration.kind().text().equals("family") && vocabulary.productKind != null) {
+            if (declaration.kind().text().equals(vocabulary.productKind)) {
+                products.add(declaration.head().name().text());
+            } else if (declaration.kind().text().equals("family") && vocabulary.productKind != null) {
                 Family family = Family.read(declaration, vocabulary.productKind, findings);
                 if (family != null) {
-                    families.add(family);
+                    all.add(family);
                     family.rows().forEach(row -> finals.add(row.product().head().name().text()));
-                    family.rows().forEach(row -> result.add(row.product()));
                 }
             }
         }
+        for (Family family : all) {
+            if (finals.contains(family.like().text())) {
+                isFinal(family.like());
+            } else if (!products.contains(family.like().text())) {
+                findings.unknownThing(family.like().span(), vocabulary.productKind, family.like().text(), products);
+            } else {
+                families.add(family);
+                family.rows().forEach(row -> result.add(row.product()));
+                continue;
+            }
+            family.rows().forEach(row -> findings.drop(row.product().head().name().text()));
+        }
         return result;
+    }
+
+    private void isFinal(Name like) {
+        findings.add(Diagnostic.error("family-row-final", new Mark(like.span(), like
+                + " is a row of a family and cannot be taken over"))
+                .because("a size is changed in its row alone, so that nothing else changes with it unseen"));
     }
 
     private static Head head(Declaration declaration) {
@@ -198,9 +220,8 @@ public final class VocabularyLoader {
         for (Declaration.ThingDeclaration declaration : byKind.getOrDefault(
                 vocabulary.productKind == null ? "" : vocabulary.productKind, List.of())) {
             Name like = declaration.head().like();
-            if (like != null && finals.contains(like.text())) {
-                findings.add(Diagnostic.error("family-row-final", new Mark(like.span(), like
-                        + " is a row of a family and cannot be taken over")));
+            if (like != null && finals.contains(like.text()) && !finals.contains(declaration.head().name().text())) {
+                isFinal(like);
             }
         }
         byKind.forEach((kind, all) -> named(all, kind).forEach((name, declaration) -> {
@@ -215,13 +236,18 @@ public final class VocabularyLoader {
     private void axisLengths() {
         Set<String> roots = vocabulary.productKind == null ? Set.of() : Set.of(vocabulary.productKind);
         for (Axis axis : vocabulary.axes.values()) {
-            ExpressionResult parsed = Parser.parseCell(axis.length().file(), axis.length().start(), axis.length().end());
-            if (parsed.expression() != null) {
-                Type length = new Type.Measured(org.ricasso.shared.quantity.Measure.LENGTH, "length");
-                vocabulary.axisLengths.put(axis.name(), new Checker(vocabulary, Scope.roots(roots), findings)
-                        .check(parsed.expression(), length).node());
-            }
-            findings.addAll(parsed.diagnostics());
+            Map<String, Node> places = new HashMap<>();
+            places.put(axis.end(), place(axis.length(), roots));
+            axis.stations().forEach((name, place) -> places.put(name, place(place, roots)));
+            vocabulary.stations.put(axis.name(), places);
         }
+    }
+
+    /** The distance of a place from the axis' start; null after a finding. */
+    private Node place(Span text, Set<String> roots) {
+        ExpressionResult parsed = Parser.parseCell(text.file(), text.start(), text.end());
+        findings.addAll(parsed.diagnostics());
+        return parsed.expression() == null ? null : new Checker(vocabulary, Scope.roots(roots), findings)
+                .check(parsed.expression(), new Type.Measured(Measure.LENGTH, "length")).node();
     }
 }

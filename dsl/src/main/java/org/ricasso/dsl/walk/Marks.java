@@ -87,7 +87,7 @@ final class Marks {
         }
         walk.findings.replaceAll(finding -> {
             Span at = taken.get(finding.primary());
-            return at == null ? finding : finding.and(new Mark(at, "taken over by " + walk.product.name() + " here"));
+            return at == null ? finding : finding.and(Mark.taker(at, walk.product.name()));
         });
     }
 }
