@@ -21,6 +21,10 @@ import org.ricasso.dsl.source.SourceFile;
 final class GeneratedHouse {
     private static final Path HOUSE = Path.of("..", "specs", "src", "main", "ricasso");
 
+    /** The route of a text of its own that a demonstration knife is like, and that of a part in it: each copy has its own. */
+    private static final String ROUTE = "forged-riveted";
+    private static final String PART = "scales-pom";
+
     private static final Pattern STEP = Pattern.compile(
             "(?m)^ {8,10}(\\d+) [a-z-]+(?:[^\\n]*\\{\\n(?: {9,}[^\\n]*\\n)* {8}\\}\\n|[^\\n]*\\n)");
     /** Steps that the strip-cut knife can do without if it bears no mark and nobody asks for its straightness. */
@@ -36,8 +40,16 @@ final class GeneratedHouse {
      */
     static Texts of(String file, boolean shorter, int knives) throws IOException {
         List<SourceFile> files = new ArrayList<>();
-        files.add(new SourceFile("works.ricasso", Files.readString(HOUSE.resolve("works.ricasso")), false));
-        String text = shorter ? shortened(Files.readString(HOUSE.resolve(file))) : Files.readString(HOUSE.resolve(file));
+        for (String works : List.of("works.ricasso", "stock-and-tools.ricasso")) {
+            files.add(new SourceFile(works, Files.readString(HOUSE.resolve(works)), false));
+        }
+        String text = Files.readString(HOUSE.resolve(file));
+        if (shorter) {
+            text = shortened(text);
+        }
+        if (text.contains("route like " + ROUTE)) {
+            text += Files.readString(HOUSE.resolve(ROUTE + ".ricasso"));
+        }
         for (int i = 0; i < knives; i++) {
             files.add(new SourceFile("knife-" + i + ".ricasso", copy(text, i), false));
         }
@@ -51,7 +63,8 @@ final class GeneratedHouse {
 
     private static String copy(String text, int i) {
         String copy = text.replaceFirst("(?m)^knife ([a-z0-9-]+)", "knife $1-" + i)
-                .replaceFirst("\"AB-\\d+\"", "\"AB-X" + i + "\"");
+                .replaceFirst("\"AB-\\d+\"", "\"AB-X" + i + "\"")
+                .replaceAll("(?m)((?:like|^route)) (" + ROUTE + "|" + PART + ")\\b", "$1 $2-" + i);
         // each knife is tempered and marked a little differently, so that nothing can be kept from the last one
         return copy.replaceFirst("temperature: (180 ± 5 °C|solve\\(hardness, within: 5 °C\\)); hold: 120",
                 String.format(Locale.ROOT, "temperature: %d ± 5 °C; hold: %d", 176 + i % 7, 120 + i % 11));

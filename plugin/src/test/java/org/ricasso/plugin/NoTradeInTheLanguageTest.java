@@ -27,10 +27,12 @@ class NoTradeInTheLanguageTest {
     /** Names that the language gives a meaning itself, or uses for something of its own; see {@code dsl/LANGUAGE.md}. */
     private static final Set<String> THE_LANGUAGES_OWN = Set.of(
             // sections and marks of declarations
-            "at", "because", "disturbs", "expect", "for", "from", "is", "leaves", "level", "mark", "measures", "passes",
+            "at", "because", "disturbs", "expect", "for", "from", "is", "joins", "leaves", "level", "mark", "measures", "passes",
             "purpose", "require", "say", "sign", "source", "title", "to", "when", "works", "limit",
             // entries of a unit
             "also", "as", "decimals", "zero",
+            // entries of an axis
+            "end", "start",
             // kinds with a meaning
             "centre", "measurement", "operation",
             // built-in types

@@ -7,6 +7,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.ricasso.dsl.source.Span;
 
 /**
@@ -16,9 +18,12 @@ import org.ricasso.dsl.source.Span;
 public final class Findings {
     private static final String UNKNOWN = "unknown-name";
     private static final int OTHERS = 3;
+    private static final int TAKERS = 6;
     private final List<Diagnostic> found = new ArrayList<>();
     /** Where in the list the first finding of a name at a place stands, and the first unknown name of a wording. */
     private final Map<Object, Integer> known = new HashMap<>();
+    /** Those who take over the value of a finding, by where it stands in the list; where there are several findings of it. */
+    private final Map<Integer, Set<Mark>> takers = new HashMap<>();
     private final boolean journal;
     private final Unreadable unreadable;
     private final Set<String> dropped;
@@ -88,27 +93,49 @@ public final class Findings {
         } else if (samePlace == null) {
             keep(diagnostic);
         } else {
-            found.set(samePlace, shared(found.get(samePlace), diagnostic));
+            share(samePlace, diagnostic);
         }
     }
 
-    /** One value that several take over is one fault: told as its writer's where that has it too, with all who take it over. */
-    private static Diagnostic shared(Diagnostic kept, Diagnostic other) {
-        List<Mark> takers = new ArrayList<>(kept.others());
-        takers.addAll(other.others());
-        takers.removeIf(mark -> !mark.isTaker());
-        if (takers.isEmpty()) {
-            return kept;
+    /** One value that several take over is one fault: told as its writer's where that has it too, with those who take it over. */
+    private void share(int place, Diagnostic other) {
+        Diagnostic kept = found.get(place);
+        List<Mark> own = withoutTakers(kept);
+        List<Mark> others = withoutTakers(other);
+        boolean ofTaker = own.size() < kept.others().size();
+        boolean ofWriter = others.size() == other.others().size();
+        if (!ofTaker && ofWriter && !takers.containsKey(place)) {
+            return;
         }
-        boolean writers = kept.others().stream().anyMatch(Mark::isTaker) && other.others().stream().noneMatch(Mark::isTaker);
-        Diagnostic told = writers ? other : kept;
-        List<Mark> others = new ArrayList<>(told.others());
-        others.removeIf(Mark::isTaker);
-        takers.stream().distinct().forEach(others::add);
+        Set<Mark> all = takers.computeIfAbsent(place, p -> new TreeSet<>(Mark.PLACES));
+        kept.others().stream().filter(Mark::isTaker).forEach(all::add);
+        other.others().stream().filter(Mark::isTaker).forEach(all::add);
+        Diagnostic told = ofTaker && ofWriter ? other : kept;
         // what mends it has to mend it for all who have it
         List<Remedy> remedies = kept.remedies().stream().filter(r -> r.edits().isEmpty()
                 || other.remedies().stream().anyMatch(o -> o.edits().equals(r.edits()))).toList();
-        return new Diagnostic(told.name(), told.severity(), told.primary(), others, told.because(), told.also(), remedies,
+        // its own marks say whether it is a taker's; all takers join what is told in the end
+        found.set(place, new Diagnostic(told.name(), told.severity(), told.primary(), told.others(), told.because(), told.also(),
+                remedies, told.sources()));
+    }
+
+    private static List<Mark> withoutTakers(Diagnostic diagnostic) {
+        return diagnostic.others().stream().filter(mark -> !mark.isTaker()).toList();
+    }
+
+    private Diagnostic withTakers(int place) {
+        Diagnostic told = found.get(place);
+        Set<Mark> all = takers.get(place);
+        if (all == null) {
+            return told;
+        }
+        List<Mark> others = new ArrayList<>(withoutTakers(told));
+        all.stream().limit(TAKERS).forEach(others::add);
+        List<String> also = new ArrayList<>(told.also());
+        if (all.size() > TAKERS) {
+            also.add("taken over by " + (all.size() - TAKERS) + " more");
+        }
+        return new Diagnostic(told.name(), told.severity(), told.primary(), others, told.because(), also, told.remedies(),
                 told.sources());
     }
 
@@ -176,6 +203,6 @@ public final class Findings {
     }
 
     public List<Diagnostic> all() {
-        return List.copyOf(found);
+        return takers.isEmpty() ? List.copyOf(found) : IntStream.range(0, found.size()).mapToObj(this::withTakers).toList();
     }
 }

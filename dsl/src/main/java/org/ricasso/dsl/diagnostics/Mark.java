@@ -1,5 +1,6 @@
 package org.ricasso.dsl.diagnostics;
 
+import java.util.Comparator;
 import org.ricasso.dsl.source.Span;
 
 /**
@@ -9,6 +10,9 @@ import org.ricasso.dsl.source.Span;
  * @param text what is said of it; stands alone
  */
 public record Mark(Span span, String text) {
+    /** By text and place in it. */
+    static final Comparator<Mark> PLACES = Comparator.comparing((Mark mark) -> mark.span().file().name())
+            .thenComparing(mark -> mark.span().start()).thenComparing(Mark::text);
     private static final String TAKEN = "taken over by ";
 
     /** The place where a thing takes over what is written elsewhere. */

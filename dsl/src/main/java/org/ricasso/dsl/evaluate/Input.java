@@ -28,8 +28,8 @@ public record Input(String as, Source from, String entry) {
         /** The product, the work centre or the operation, by the root's name; empty for the thing a rule speaks of. */
         record Root(String name) implements Source {}
 
-        /** The beginning or the end of an axis, as a distance from its beginning. */
-        record Station(Axis axis, boolean end) implements Source {}
+        /** A named place along an axis, as a distance from its beginning. */
+        record Station(Axis axis, String name) implements Source {}
     }
 
     /** The place one entry further down. */

@@ -234,7 +234,7 @@ final class Nodes {
 
         @Override
         List<Input> places() {
-            return List.of(new Input(oneLine(span()), new Input.Source.Station(axis, end), ""));
+            return List.of(new Input(oneLine(span()), new Input.Source.Station(axis, station), ""));
         }
 
         @Override

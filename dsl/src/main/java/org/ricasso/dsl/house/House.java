@@ -4,7 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.source.Span;
+import org.ricasso.dsl.syntax.Block;
 import org.ricasso.dsl.syntax.Damage;
+import org.ricasso.dsl.syntax.RouteItem;
 import org.ricasso.dsl.vocabulary.Family;
 import org.ricasso.dsl.vocabulary.Vocabulary;
 import org.ricasso.dsl.vocabulary.VocabularyLoader;
@@ -29,7 +32,9 @@ public record House(Vocabulary vocabulary, Map<Thing, Route> routes) {
         Map<Thing, ResolvedRoute> resolved = new LinkedHashMap<>();
         if (vocabulary.productKind() != null && !damage.ofVocabulary()) {
             for (Thing product : vocabulary.things(vocabulary.productKind())) {
-                ResolvedRoute route = things.isFaulty(product) ? null : texts.of(things.route(product));
+                List<WrittenTree.Layer> layers = things.route(product);
+                boolean unknown = things.isFaulty(product) || layers.stream().anyMatch(l -> likeLost(l.route(), damage));
+                ResolvedRoute route = unknown ? null : texts.of(layers, things.isDamaged(product));
                 if (route != null) {
                     resolved.put(product, route);
                 }
@@ -38,7 +43,9 @@ public record House(Vocabulary vocabulary, Map<Thing, Route> routes) {
         // each route by itself and in parallel; what is found is put together in the order of the products
         List<Read> read = resolved.entrySet().parallelStream().map(entry -> {
             Findings own = findings.journal();
-            Route route = new Loops(vocabulary, own, entry.getKey(), damage)
+            boolean changesLost = things.route(entry.getKey()).stream().map(WrittenTree.Layer::route)
+                    .anyMatch(r -> isHurt(r.span(), damage));
+            Route route = new Loops(vocabulary, own, entry.getKey(), damage, changesLost)
                     .read(entry.getValue(), things.routeText(entry.getKey()));
             return new Read(entry.getKey(), route, own);
         }).toList();
@@ -52,8 +59,23 @@ public record House(Vocabulary vocabulary, Map<Thing, Route> routes) {
         Sizes sizes = new Sizes(vocabulary, findings);
         for (Family family : loaded.families()) {
             Thing base = vocabulary.thing(vocabulary.productKind(), family.like().text());
+            if (isHurt(family.like().span(), damage)) {
+                // a column or a row may be what could not be read
+                continue;
+            }
             sizes.check(family, base, resolved.get(base));
         }
         return new House(vocabulary, java.util.Collections.unmodifiableMap(routes));
+    }
+
+    /** Whether a route has no steps of its own, and what it takes over could not be read. */
+    private static boolean likeLost(Block.Item.Route route, Damage damage) {
+        return route.like() == null && route.items().stream().noneMatch(RouteItem.Own.class::isInstance)
+                && damage.marks(route.span());
+    }
+
+    /** Whether something behind a place, to the end of its text, could not be read. */
+    private static boolean isHurt(Span place, Damage damage) {
+        return damage.in(place.file(), place.start(), place.file().text().length());
     }
 }

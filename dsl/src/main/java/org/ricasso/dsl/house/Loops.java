@@ -1,9 +1,9 @@
 package org.ricasso.dsl.house;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Findings;
 import org.ricasso.dsl.diagnostics.LimitFindings;
@@ -27,10 +27,11 @@ final class Loops {
     private final Findings findings;
     private final RouteReader reader;
 
-    Loops(Vocabulary vocabulary, Findings findings, Thing product, Damage damage) {
+    /** @param changesLost whether what the product changes of the steps it takes over could not be read whole */
+    Loops(Vocabulary vocabulary, Findings findings, Thing product, Damage damage, boolean changesLost) {
         this.vocabulary = vocabulary;
         this.findings = findings;
-        this.reader = new RouteReader(vocabulary, findings, product, damage);
+        this.reader = new RouteReader(vocabulary, findings, product, damage, changesLost);
     }
 
     /**
@@ -181,12 +182,17 @@ final class Loops {
     }
 
     private int index(Name number, List<RouteStep> steps) {
-        Set<String> known = new TreeSet<>();
+        Set<String> known = new LinkedHashSet<>();
+        boolean once = true;
         for (int i = 0; i < steps.size(); i++) {
             if (steps.get(i).numbered().text().equals(number.text())) {
                 return i;
             }
-            known.add(steps.get(i).numbered().text());
+            once &= known.add(steps.get(i).numbered().text());
+        }
+        if (!once) {
+            // the step may be one of two that have the same number, which is reported
+            return -1;
         }
         findings.error("unknown-step", number.span(), "there is no step " + number + "; there are "
                 + String.join(", ", known));

@@ -34,9 +34,12 @@ final class RouteReader {
     private final Findings findings;
     private final Thing product;
     private final Damage damage;
+    private final boolean changesLost;
 
-    RouteReader(Vocabulary vocabulary, Findings findings, Thing product, Damage damage) {
+    /** @param changesLost whether what the product changes of the steps it takes over could not be read whole */
+    RouteReader(Vocabulary vocabulary, Findings findings, Thing product, Damage damage, boolean changesLost) {
         this.damage = damage;
+        this.changesLost = changesLost;
         this.vocabulary = vocabulary;
         this.findings = findings;
         this.product = product;
@@ -55,7 +58,8 @@ final class RouteReader {
             order(steps, i);
             boolean damaged = damage.in(step.span().file(), step.span().start(), end(steps, i, text));
             Findings found = findings.journal();
-            result.add(new RouteReader(vocabulary, found, product, this.damage).read(route.get(i), damaged));
+            result.add(new RouteReader(vocabulary, found, product, damage, changesLost)
+                    .read(route.get(i), damaged || changesLost && route.get(i).takenAt() != null));
             add(found, route.get(i));
             if (damaged && mayBeLost(step, end(steps, i, text))) {
                 // a step that stood here may be lost, and so is what the piece is like after it
@@ -92,6 +96,9 @@ final class RouteReader {
             }
         }
         int own = Math.max(step.span().end(), step.block().span().end());
+        if (index + 1 == steps.size() && text == null) {
+            return step.span().file().text().length();
+        }
         return index + 1 == steps.size() && text != null && text.file() == step.span().file() ? Math.max(own, text.end()) : own;
     }
 

@@ -85,8 +85,12 @@ final class RouteTexts {
         return result;
     }
 
-    /** A product's route from its own layer and those of the things it is like, the nearest first; null without any. */
-    ResolvedRoute of(List<WrittenTree.Layer> layers) {
+    /**
+     * A product's route from its own layer and those of the things it is like, the nearest first; null without any.
+     *
+     * @param damaged whether the product, or one it is like, could not be read whole: a route may be lost
+     */
+    ResolvedRoute of(List<WrittenTree.Layer> layers, boolean damaged) {
         if (layers.isEmpty()) {
             return null;
         }
@@ -96,14 +100,21 @@ final class RouteTexts {
         if (route.like() != null) {
             base = taken(named(route.like(), findings), route.like().span());
         } else if (route.items().stream().noneMatch(RouteItem.Own.class::isInstance)) {
-            base = of(layers.subList(1, layers.size()));
+            base = of(layers.subList(1, layers.size()), damaged);
             if (base == null) {
-                base = ResolvedRoute.NONE;
+                if (!damaged && !route.items().isEmpty()) {
+                    nothing(route.items().get(0).span());
+                }
+                return null;
             }
-            base = taken(base, layers.size() > 1 ? layers.get(1).takenAt() : route.span());
+            base = taken(base, layers.get(1).takenAt());
         }
         ResolvedRoute result = over(base, route.items());
         return own.takenAt() == null ? result : taken(result, own.takenAt());
+    }
+
+    private void nothing(Span change) {
+        findings.error("nothing-taken-over", change, "there are no steps to change here: the route is like no other");
     }
 
     private static ResolvedRoute taken(ResolvedRoute base, Span at) {
@@ -164,8 +175,7 @@ final class RouteTexts {
             } else if (item instanceof RouteItem.Part part) {
                 parts.put(new ResolvedRoute.Part(part, takenSteps(named(part.like(), findings).steps(), part.like().span())));
             } else if (base == null) {
-                findings.error("nothing-taken-over", item.span(),
-                        "there are no steps to change here: the route is like no other");
+                nothing(item.span());
             } else if (item instanceof RouteItem.Add add) {
                 insert(steps, add);
             } else if (item instanceof RouteItem.Omit omit) {
@@ -218,8 +228,12 @@ final class RouteTexts {
                     .remedy(new Remedy("write " + is, List.of(new Edit(operation.span(), is)))));
             return -1;
         }
-        findings.error("unknown-step", number.span(), "there is no step " + number + " to take over; there are "
-                + String.join(", ", steps.stream().map(s -> s.step().number().text()).toList()));
+        List<String> known = steps.stream().map(s -> s.step().number().text()).toList();
+        // a number that stands twice is reported, and may be meant for this one
+        if (new HashSet<>(known).size() == known.size()) {
+            findings.error("unknown-step", number.span(), "there is no step " + number + " to take over; there are "
+                    + String.join(", ", known));
+        }
         return -1;
     }
 

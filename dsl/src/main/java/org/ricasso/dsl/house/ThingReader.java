@@ -111,6 +111,12 @@ final class ThingReader {
         return faulty.contains(key(thing.kind(), thing.name()));
     }
 
+    /** Whether a thing, or one it takes over from, could not be read whole. */
+    boolean isDamaged(Thing thing) {
+        ThingDeclaration declaration = declarations.get(key(thing.kind(), thing.name()));
+        return declaration != null && isDamaged(declaration, Collections.newSetFromMap(new IdentityHashMap<>()));
+    }
+
     private WrittenTree tree(ThingDeclaration thing, LinkedHashSet<String> path) {
         String key = key(thing.kind().text(), thing.head().name().text());
         WrittenTree known = trees.get(key);
@@ -188,7 +194,6 @@ final class ThingReader {
         }
     }
 
-    /** Whether a thing, or one it takes over from, could not be read whole. */
     private boolean isDamaged(ThingDeclaration thing, Set<ThingDeclaration> seen) {
         if (!seen.add(thing)) {
             return true;

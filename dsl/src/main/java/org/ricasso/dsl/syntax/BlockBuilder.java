@@ -3,6 +3,7 @@ package org.ricasso.dsl.syntax;
 import java.util.ArrayList;
 import java.util.List;
 import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.grammar.SpecParser;
 
@@ -94,12 +95,18 @@ final class BlockBuilder {
             return new Grid(head, List.of(), spans.of(context));
         }
         List<Grid.Row> rows = new ArrayList<>();
+        int before = head.size();
         for (SpecParser.GridRowContext row : read) {
-            if (row.cell().size() == head.size()) {
+            int own = row.cell().size();
+            if (own == head.size()) {
                 rows.add(row(row));
+            } else if (own == before) {
+                // rows below each other that are wrong alike are one mistake: they belong to another head
+                findings.set(findings.size() - 1, findings.get(findings.size() - 1).and(new Mark(spans.of(row), "and this row")));
             } else {
-                findings.add(SyntaxFindings.rowOfOtherLength(spans.of(row), row.cell().size(), headSpan, head.size()));
+                findings.add(SyntaxFindings.rowOfOtherLength(spans.of(row), own, headSpan, head.size()));
             }
+            before = own;
         }
         return new Grid(head, rows, spans.of(context));
     }

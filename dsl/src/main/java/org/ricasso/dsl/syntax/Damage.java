@@ -59,6 +59,9 @@ public final class Damage implements Unreadable {
             if (holder instanceof Declaration.ThingDeclaration thing) {
                 Span block = thing.block().span();
                 declaration |= offset < block.start() || offset >= block.end() || isMoreBehind(tree, block.end());
+            } else if (holder instanceof Declaration.RouteDeclaration route) {
+                // what is lost of its steps is the matter of those who take it over
+                declaration |= route.items().isEmpty() || offset < route.items().get(0).span().start();
             } else {
                 declaration |= holder == null;
                 vocabulary |= holder != null;

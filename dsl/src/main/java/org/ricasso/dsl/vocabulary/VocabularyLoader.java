@@ -19,6 +19,7 @@ import org.ricasso.dsl.evaluate.Scope;
 import org.ricasso.dsl.evaluate.Type;
 import org.ricasso.dsl.house.Thing;
 import org.ricasso.dsl.source.SourceFile;
+import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Declaration;
 import org.ricasso.dsl.syntax.ExpressionResult;
 import org.ricasso.dsl.syntax.Head;

@@ -17,10 +17,10 @@ import org.ricasso.dsl.house.RouteStep;
  * @param passes the passes in the order of the walk
  * @param end for each property's path the pass that left it last
  * @param judged the numbers that rules compared, in the order of the walk
- * @param axes the length of each axis on the product, by its name
+ * @param axes how far the places of each axis are from its beginning, by its name and theirs
  */
 public record Account(List<Left> start, List<Pass> passes, Map<String, String> end, List<Judged> judged,
-        Map<String, Computed> axes) {
+        Map<String, Map<String, Computed>> axes) {
     /** The key of the beginning of a route. */
     public static final String START = "start";
 

@@ -33,7 +33,7 @@ final class Passes {
     private final List<Account.Left> start = new ArrayList<>();
     private final List<Account.Pass> passes = new ArrayList<>();
     private final List<Account.Judged> judged = new ArrayList<>();
-    private final Map<String, Computed> axes = new TreeMap<>();
+    private final Map<String, Map<String, Computed>> axes = new TreeMap<>();
 
     Passes(Vocabulary vocabulary) {
         this.vocabulary = vocabulary;
@@ -50,10 +50,14 @@ final class Passes {
             }
         }
         for (Axis axis : vocabulary.axes()) {
-            Node length = vocabulary.axisLength(axis.name());
-            if (length != null) {
-                axes.put(axis.name(), Computed.of("axis " + axis.name(), length, frame));
+            Map<String, Computed> places = new TreeMap<>();
+            for (String station : axis.stationNames()) {
+                Node place = vocabulary.stationOf(axis, station);
+                if (place != null) {
+                    places.put(station, Computed.of("axis " + axis.name() + " " + station, place, frame));
+                }
             }
+            axes.put(axis.name(), places);
         }
     }
 

@@ -19,16 +19,16 @@ class ComputedRemediesTest {
     /** One point more is lost in each temper, so a cooler one is offered. */
     @Test
     void withMoreLostByTemperingACoolerTemperIsOffered() {
-        TrialHouse other = raised(TrialHouse.whole(), LOSS, "loss HRC", "tempering-loss");
-        assertThat(offered(TrialHouse.whole(), "245 ± 5 °C")).isEqualTo("180 ± 5 °C");
+        TrialHouse other = raised(TrialHouse.single(), LOSS, "loss HRC", "tempering-loss");
+        assertThat(offered(TrialHouse.single(), "245 ± 5 °C")).isEqualTo("180 ± 5 °C");
         assertThat(offered(other, "245 ± 5 °C")).isEqualTo("160 ± 5 °C");
     }
 
     /** The steel comes one point harder from the quench, so a hotter temper is offered. */
     @Test
     void withMoreLeftByTheQuenchAHotterTemperIsOffered() {
-        TrialHouse other = raised(TrialHouse.whole(), AS_QUENCHED, "hardness HRC", "as-quenched");
-        assertThat(offered(TrialHouse.whole(), "350 ± 5 °C")).isEqualTo("180 ± 5 °C");
+        TrialHouse other = raised(TrialHouse.single(), AS_QUENCHED, "hardness HRC", "as-quenched");
+        assertThat(offered(TrialHouse.single(), "350 ± 5 °C")).isEqualTo("180 ± 5 °C");
         assertThat(offered(other, "350 ± 5 °C")).isEqualTo("240 ± 5 °C");
         assertThat(errors(Mistakes.tempered(other, "245 ± 5 °C"))).isEmpty();
     }
@@ -45,7 +45,7 @@ class ComputedRemediesTest {
 
     /** Errors of the cook's knife; with other rows the other knife has its own. */
     private static List<Diagnostic> errors(TrialHouse house) {
-        return house.errors().stream().filter(d -> d.primary().span().file().name().equals(TrialHouse.COOKS)).toList();
+        return house.errors().stream().filter(d -> d.primary().span().file().name().equals(TrialHouse.ROUTE)).toList();
     }
 
     /** The house with one column of a table one point higher in each row, and what is expected of the table with it. */

@@ -3,6 +3,7 @@ package org.ricasso.dsl.trial;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.ricasso.dsl.trial.TrialHouse.COOKS;
+import static org.ricasso.dsl.trial.TrialHouse.ROUTE;
 import static org.ricasso.dsl.trial.TrialHouse.WORKS;
 
 import java.util.Locale;
@@ -31,7 +32,7 @@ class HandCalculationsTest {
     void temperatureAtWhichTheTemperedBladeIsTooSoft() {
         double coldEnd = 58.3 + (59.0 - 58.3) * (1042 - 1040) / (1060 - 1040);
         double hotEnd = 200 + (coldEnd - 55 - 2.5) * (250 - 200) / (3.5 - 2.5);
-        double flip = flip(180, 245, t -> Mistakes.tempered(TrialHouse.whole(), number(t) + " ± 5 °C"),
+        double flip = flip(180, 245, t -> Mistakes.tempered(TrialHouse.single(), number(t) + " ± 5 °C"),
                 made("blade.hardness"));
         assertThat(flip).isCloseTo(hotEnd - 5, within(0.01)).isCloseTo(238.5, within(0.01));
     }
@@ -45,7 +46,7 @@ class HandCalculationsTest {
     void depthAtWhichAScallopLeavesTooLittle() {
         double spine = (2.24 - 0.04) - (2.24 - 1.24) * (130 - 100) / (190 - 100);
         double flank = 0.30 + (spine - 0.30) * 25 / (45.3 + 0.3);
-        double flip = flip(0.2, 0.35, d -> Mistakes.scalloped(TrialHouse.whole(), number(d) + " mm"),
+        double flip = flip(0.2, 0.35, d -> Mistakes.scalloped(TrialHouse.single(), number(d) + " mm"),
                 rule("scallop-leaves-steel", 265));
         assertThat(flip).isCloseTo((flank - 0.5) / 2, within(1e-4)).isCloseTo(0.3295, within(1e-4));
     }
@@ -56,7 +57,7 @@ class HandCalculationsTest {
      */
     @Test
     void thicknessOfAScaleAtWhichTheRivetsDoNotReach() {
-        double flip = flip(7.60, 7.80, t -> TrialHouse.whole().with(COOKS, "thickness-to:   7.60 ± 0.05 mm",
+        double flip = flip(7.60, 7.80, t -> TrialHouse.single().with(COOKS, "thickness-to:   7.60 ± 0.05 mm",
                 "thickness-to: " + number(t) + " ± 0.05 mm"), rule("rivets-reach", 320));
         assertThat(flip).isCloseTo((13.8 - (2.80 + 0.03)) / 2 + (2.30 - 0.10) - 0.05, within(1e-4));
     }
@@ -71,7 +72,7 @@ class HandCalculationsTest {
     void thicknessOfAForgingAtWhichSoftSkinStays() {
         double skin = 0.15 + 0.03 - 0.01;
         double ground = ((3.20 - 0.08) - (2.84 + 0.04)) / 2;
-        double flip = flip(3.60, 3.50, s -> TrialHouse.whole().with(COOKS, "3.60 ± 0.15 mm", number(s) + " ± 0.15 mm"),
+        double flip = flip(3.60, 3.50, s -> TrialHouse.single().with(COOKS, "3.60 ± 0.15 mm", number(s) + " ± 0.15 mm"),
                 rule("soft-skin-comes-off", 230));
         assertThat(flip).isCloseTo(0.15 + 2 * 0.03 + (3.20 + 0.08) + 2 * (skin - ground), within(1e-4))
                 .isCloseTo(3.59, within(1e-4));
@@ -94,7 +95,7 @@ class HandCalculationsTest {
     /** Tempered at 175 °C at least; whatever warms the blade afterwards stays 20 K below: 155 °C. */
     @Test
     void heatOfGrindingAtWhichTheTemperIsLost() {
-        double flip = flip(90, 200, t -> TrialHouse.whole().with(WORKS, "thickest: 6 mm; bow: 0..0.6 mm; piece-heat: 90 °C",
+        double flip = flip(90, 200, t -> TrialHouse.single().with(WORKS, "thickest: 6 mm; bow: 0..0.6 mm; piece-heat: 90 °C",
                 "thickest: 6 mm; bow: 0..0.6 mm; piece-heat: " + number(t) + " °C"), rule("keep-the-temper", 230));
         assertThat(flip).isCloseTo((180 - 5) - 20, within(0.01));
     }
@@ -102,7 +103,7 @@ class HandCalculationsTest {
     /** Asked for 15 ± 1 °, sharpened to A ± 0.5 °: A = 16 - 0.5 = 15.5 °. */
     @Test
     void angleAtWhichTheEdgeIsTooWide() {
-        double flip = flip(15, 17, a -> TrialHouse.whole().with(COOKS, "angle-to: 15.0 ± 0.5 °",
+        double flip = flip(15, 17, a -> TrialHouse.single().with(COOKS, "angle-to: 15.0 ± 0.5 °",
                 "angle-to: " + number(a) + " ± 0.5 °"), made("blade.edge.each-side"));
         assertThat(flip).isCloseTo(15 + 1 - 0.5, within(1e-4));
     }
@@ -110,7 +111,7 @@ class HandCalculationsTest {
     /** A need: the edge goes into the furnace at least 0.8 mm thick, milled to E ± 0.10 mm: E = 0.90 mm. */
     @Test
     void thicknessAtWhichTheEdgeIsTooThinToHarden() {
-        double flip = flip(1.0, 0.7, e -> TrialHouse.whole().with(COOKS, "edge-to:    1.00 ± 0.10 mm",
+        double flip = flip(1.0, 0.7, e -> TrialHouse.single().with(ROUTE, "edge-to:    1.00 ± 0.10 mm",
                 "edge-to:    " + number(e) + " ± 0.10 mm"), need("edge-thickness", "harden"));
         assertThat(flip).isCloseTo(0.8 + 0.10, within(1e-4));
     }
@@ -118,7 +119,7 @@ class HandCalculationsTest {
     /** A need: a blade bowed by more than 0.4 mm is not ground. */
     @Test
     void bowAtWhichTheFlanksAreNotGround() {
-        double flip = flip(0.3, 0.45, b -> TrialHouse.whole().with(COOKS, "bow-to: 0..0.40 mm", "bow-to: 0.." + number(b) + " mm"),
+        double flip = flip(0.3, 0.45, b -> TrialHouse.single().with(ROUTE, "bow-to: 0..0.40 mm", "bow-to: 0.." + number(b) + " mm"),
                 need("straightness", "taper-grind"));
         assertThat(flip).isCloseTo(0.4, within(1e-4));
     }
@@ -126,7 +127,7 @@ class HandCalculationsTest {
     /** The wheel is marked 40 m/s, set to V ± 2 m/s: V = 38 m/s. */
     @Test
     void speedAtWhichTheWheelIsOverItsMark() {
-        double flip = flip(32, 45, v -> TrialHouse.whole().with(COOKS, "            wheel:    F60\n",
+        double flip = flip(32, 45, v -> TrialHouse.single().with(ROUTE, "            wheel:    F60\n",
                 "            wheel:    F60\n            speed:    " + number(v) + " ± 2 m/s\n"),
                 rule("wheel-marked-fast-enough", 230));
         assertThat(flip).isCloseTo(40 - 2, within(0.001));
@@ -135,7 +136,7 @@ class HandCalculationsTest {
     /** The lowest blade is 44.2 mm high, the mark's middle at most B + 0.5 mm below the spine and 8 mm clear: B = 35.7 mm. */
     @Test
     void placeAtWhichTheMarkIsTooNearTheEdge() {
-        double flip = flip(12, 44, b -> TrialHouse.whole().with(COOKS, "below-spine: 12 ± 0.5 mm",
+        double flip = flip(12, 44, b -> TrialHouse.single().with(COOKS, "below-spine: 12 ± 0.5 mm",
                 "below-spine: " + number(b) + " ± 0.5 mm"), rule("mark-clear-of-edge", 0));
         assertThat(flip).isCloseTo(45 - 0.8 - 8 - 0.5, within(0.001));
     }
@@ -143,13 +144,13 @@ class HandCalculationsTest {
     /** A handle of POM stands a bath of 65 °C (table handle-limits, from memory); T ± 3 °C: T = 62 °C. */
     @Test
     void temperatureAtWhichTheBathSpoilsTheHandle() {
-        double flip = flip(50, 80, t -> TrialHouse.whole().with(COOKS, "temperature: 50 ± 3 °C", "temperature: " + number(t) + " ± 3 °C"),
+        double flip = flip(50, 80, t -> TrialHouse.single().with(ROUTE, "temperature: 50 ± 3 °C", "temperature: " + number(t) + " ± 3 °C"),
                 rule("handle-washed-cool", 355));
         assertThat(flip).isCloseTo(65 - 3, within(0.01));
     }
 
     private static TrialHouse hardened(String temperature) {
-        return TrialHouse.whole().with(COOKS, "1050 ± 8 °C", temperature);
+        return TrialHouse.single().with(ROUTE, "1050 ± 8 °C", temperature);
     }
 
     private static String number(double value) {

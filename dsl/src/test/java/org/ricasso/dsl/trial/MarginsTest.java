@@ -37,7 +37,7 @@ class MarginsTest {
     @Test
     void beyondTheLimitItIsNegative() {
         for (int temperature : new int[] {200, 219, 221, 240}) {
-            CheckedHouse moved = TrialHouse.whole().with(TrialHouse.COOKS, "temperature: 180 ± 5 °C; hold: 120 (+20/0) min",
+            CheckedHouse moved = TrialHouse.whole().with(TrialHouse.ROUTE, "temperature: 180 ± 5 °C; hold: 120 (+20/0) min",
                     "temperature: " + temperature + " ± 5 °C; hold: 120 (+20/0) min").check();
             assertThat(margins(moved, "temper-in-the-window", 170).get(1).aim()).isCloseTo(220 - temperature, within(1e-9));
         }
@@ -46,7 +46,7 @@ class MarginsTest {
     @Test
     void allJudgementsAndOutcomesAgreeWithTheirMargins() {
         int compared = 0;
-        CheckedHouse worse = TrialHouse.whole().with(TrialHouse.COOKS, "temperature: 180 ± 5 °C; hold: 120 (+20/0) min",
+        CheckedHouse worse = TrialHouse.whole().with(TrialHouse.ROUTE, "temperature: 180 ± 5 °C; hold: 120 (+20/0) min",
                 "temperature: 245 ± 5 °C; hold: 120 (+20/0) min").check();
         for (CheckedHouse house : List.of(HOUSE, worse)) {
             for (CheckedProduct product : house.products()) {

@@ -21,7 +21,7 @@ record Mistake(String id, String title, UnaryOperator<TrialHouse> make, String f
         String name, String says, String reason, boolean mends) {
 
     TrialHouse house() {
-        return make.apply(TrialHouse.whole());
+        return make.apply(TrialHouse.single());
     }
 
     /** {@code file:line:column} of the stretch that must be marked. */

@@ -62,7 +62,7 @@ class MistakesTest {
         TrialHouse house = mistake.house();
         StringBuilder out = new StringBuilder(mistake.title()).append("\n\n");
         for (SourceFile file : house.texts().files()) {
-            changed(TrialHouse.whole().file(file.name()), file, out);
+            changed(TrialHouse.single().file(file.name()), file, out);
         }
         out.append('\n');
         DiagnosticPrinter printer = new DiagnosticPrinter(StandardCharsets.UTF_8, false);
@@ -102,6 +102,6 @@ class MistakesTest {
 
     @Test
     void aScallopOfRightDepthPasses() {
-        assertThat(Mistakes.scalloped(TrialHouse.whole(), "0.20 ± 0.05 mm").diagnostics()).isEmpty();
+        assertThat(Mistakes.scalloped(TrialHouse.single(), "0.20 ± 0.05 mm").diagnostics()).isEmpty();
     }
 }

@@ -21,7 +21,7 @@ import org.ricasso.dsl.source.SourceFile;
 /** The same texts give the same findings, letter by letter: whatever the locale, the time zone, the order, the threads. */
 class SameEverywhereTest {
     private static final Texts FAULTY = TrialHouse.whole()
-            .with(TrialHouse.COOKS, "temperature: 180 ± 5 °C", "temperature: 245 ± 5 °C")
+            .with(TrialHouse.ROUTE, "temperature: 180 ± 5 °C", "temperature: 245 ± 5 °C")
             .with(TrialHouse.PARING, text -> text.replaceFirst("steel:( +)1\\.4116", "steel:$11.4161")).texts();
 
     private static String printed(Texts texts) {

@@ -21,7 +21,7 @@ class SpecProvesNothingTest {
             "knife.blade.spine.between(0 mm, 20 mm)", "min(knife.blade.spine.least, knife.blade.spine.most)",
             "if knife.blade.spine.least > 0 mm then spine-to else spine-to", "spine-to + knife.blade.spine.width"})
     void limitsInLeavesAreALoadError(String value) {
-        TrialHouse house = TrialHouse.whole().with(TAPER, "set-to(spine-to, by: centre.scatter)", value);
+        TrialHouse house = TrialHouse.single().with(TAPER, "set-to(spine-to, by: centre.scatter)", value);
         List<Diagnostic> errors = house.errors();
         assertThat(errors).isNotEmpty().allSatisfy(error -> {
             assertThat(error.name()).isEqualTo("spec-proves-itself");
@@ -32,7 +32,7 @@ class SpecProvesNothingTest {
 
     @Test
     void limitsInAnInBetweenValueAreALoadError() {
-        assertThat(TrialHouse.whole().with(TAPER, "let face: (spine - spine-to) / 2", "let face: (spine - knife.blade.spine) / 2")
+        assertThat(TrialHouse.single().with(TAPER, "let face: (spine - spine-to) / 2", "let face: (spine - knife.blade.spine) / 2")
                 .errors()).extracting(Diagnostic::name).contains("spec-proves-itself");
     }
 
@@ -40,19 +40,19 @@ class SpecProvesNothingTest {
     @CsvSource({"knife.blade.edge.each-side, 1", "knife.blade.edge.each-side.least, 1",
             "knife.blade.edge.each-side.nominal, 0", "knife.blade.edge.each-side.middle, 0"})
     void aDefaultReadsTheNominalOnly(String value, int errors) {
-        assertThat(TrialHouse.whole().with(SHARPEN, "default knife.blade.edge.each-side.nominal", "default " + value).errors())
+        assertThat(TrialHouse.single().with(SHARPEN, "default knife.blade.edge.each-side.nominal", "default " + value).errors())
                 .hasSize(errors).allMatch(e -> e.name().equals("spec-proves-itself"));
     }
 
     @Test
     void aSettingDoesNotReadLimits() {
-        assertThat(TrialHouse.whole().with(COOKS, "angle-to: 15.0 ± 0.5 °", "angle-to: knife.blade.edge.each-side").errors())
+        assertThat(TrialHouse.single().with(COOKS, "angle-to: 15.0 ± 0.5 °", "angle-to: knife.blade.edge.each-side").errors())
                 .singleElement().satisfies(e -> assertThat(e.name()).isEqualTo("spec-proves-itself"));
     }
 
     @Test
     void aStartDoesNotReadLimits() {
-        assertThat(TrialHouse.whole().with("ricasso/vocabulary/workpiece.ricasso", "edge-angle:   angle\n",
+        assertThat(TrialHouse.single().with("ricasso/vocabulary/workpiece.ricasso", "edge-angle:   angle\n",
                 "edge-angle:   angle starts knife.blade.edge.each-side\n").errors())
                 .singleElement().satisfies(e -> assertThat(e.name()).isEqualTo("spec-proves-itself"));
     }
@@ -60,7 +60,7 @@ class SpecProvesNothingTest {
     /** With twice the scatter the wheel cannot hold what the route asks of it, so the knife must fail. */
     @Test
     void twiceTheScatterOfACentreFailsTheKnife() {
-        TrialHouse house = TrialHouse.whole().with(WORKS, "speed: 20..36 m/s; scatter: 0.025 mm; longest: 320 mm",
+        TrialHouse house = TrialHouse.single().with(WORKS, "speed: 20..36 m/s; scatter: 0.025 mm; longest: 320 mm",
                 "speed: 20..36 m/s; scatter: 0.05 mm; longest: 320 mm");
         assertThat(house.errors()).isNotEmpty().allSatisfy(error -> {
             assertThat(error.name()).endsWith("-can-be-held");
@@ -73,7 +73,7 @@ class SpecProvesNothingTest {
     /** The furnace's load is within ± 6 K of its setting, asked for is ± 8 K: twice that is too much. */
     @Test
     void twiceTheScatterOfAFurnaceFailsTheKnife() {
-        assertThat(TrialHouse.whole().with(WORKS, "temperature: 400..1250 °C; uniformity: 6 K",
+        assertThat(TrialHouse.single().with(WORKS, "temperature: 400..1250 °C; uniformity: 6 K",
                 "temperature: 400..1250 °C; uniformity: 12 K").errors())
                 .singleElement().satisfies(e -> assertThat(e.name()).isEqualTo("temperature-can-be-held"));
     }

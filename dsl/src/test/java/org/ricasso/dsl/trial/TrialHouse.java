@@ -41,6 +41,8 @@ import org.ricasso.shared.calculation.Calculation;
  */
 public final class TrialHouse {
     public static final String COOKS = "cooks-200.ricasso";
+    public static final String ROUTE = "forged-riveted.ricasso";
+    public static final String SIZES = "cooks.ricasso";
     public static final String PARING = "paring-90.ricasso";
     public static final String WORKS = "works.ricasso";
     private static final Path FOLDER = Path.of("..", "specs", "src", "main", "ricasso");
@@ -57,6 +59,11 @@ public final class TrialHouse {
 
     public static TrialHouse whole() {
         return new TrialHouse(WHOLE);
+    }
+
+    /** The house without the other sizes of the cook's knife, so that a mistake in the route is one knife's alone. */
+    public static TrialHouse single() {
+        return new TrialHouse(new Texts(WHOLE.files().stream().filter(f -> !f.name().equals(SIZES)).toList(), WHOLE.data()));
     }
 
     public static TrialHouse of(Texts texts) {

@@ -3,7 +3,9 @@ package org.ricasso.plugin.report;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -24,7 +26,10 @@ public final class CaseReport {
     /** The report, UTF-8 with line feeds. */
     public byte[] of(CheckedHouse house) {
         List<Diagnostic> others = new ArrayList<>(house.diagnostics());
-        house.products().forEach(p -> others.removeAll(p.diagnostics()));
+        // by name and place: what several products take over is told once for the house, with all of them
+        Set<List<?>> ofProducts = new HashSet<>();
+        house.products().forEach(p -> p.diagnostics().forEach(d -> ofProducts.add(place(d))));
+        others.removeIf(d -> ofProducts.contains(place(d)));
         long failures = house.products().stream().filter(p -> fails(p.diagnostics())).count() + (fails(others) ? 1 : 0);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
@@ -50,6 +55,10 @@ public final class CaseReport {
         }
         out.write('\n');
         return out.toByteArray();
+    }
+
+    private static List<?> place(Diagnostic diagnostic) {
+        return List.of(diagnostic.name(), diagnostic.primary().span());
     }
 
     private static boolean fails(List<Diagnostic> found) {

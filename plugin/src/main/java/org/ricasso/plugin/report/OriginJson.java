@@ -153,7 +153,7 @@ final class OriginJson {
             json.writeStringField("property", state.property().path());
         } else if (from instanceof Input.Source.Station station) {
             json.writeStringField("axis", station.axis().name());
-            json.writeStringField("station", station.end() ? "end" : "start");
+            json.writeStringField("station", station.name());
         } else if (from instanceof Input.Source.Root root) {
             json.writeStringField("of", root.name().isEmpty() ? "self" : root.name().equals(vocabulary.productKind()) ? "product"
                     : root.name());

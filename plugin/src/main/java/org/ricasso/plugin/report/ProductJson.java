@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.ricasso.dsl.evaluate.Axis;
 import org.ricasso.dsl.evaluate.Margin;
 import org.ricasso.dsl.house.House;
 import org.ricasso.dsl.house.Route;
@@ -48,11 +49,18 @@ final class ProductJson {
         Account account = Walked.account(house, product);
         List<RouteStep> route = house.routes().getOrDefault(product, Route.NONE).all();
         json.writeObjectFieldStart("axes");
-        for (Map.Entry<String, Computed> axis : account.axes().entrySet()) {
-            json.writeFieldName(axis.getKey());
-            lines.beginLine();
-            steps.computed(axis.getValue(), null);
-            lines.endLine();
+        for (Axis axis : house.vocabulary().axes()) {
+            json.writeObjectFieldStart(axis.name());
+            json.writeStringField("start", axis.start());
+            json.writeObjectFieldStart("places");
+            for (Map.Entry<String, Computed> place : account.axes().get(axis.name()).entrySet()) {
+                json.writeFieldName(place.getKey());
+                lines.beginLine();
+                steps.computed(place.getValue(), null);
+                lines.endLine();
+            }
+            json.writeEndObject();
+            json.writeEndObject();
         }
         json.writeEndObject();
         json.writeObjectFieldStart("start");

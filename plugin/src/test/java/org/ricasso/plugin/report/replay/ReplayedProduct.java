@@ -37,7 +37,8 @@ final class ReplayedProduct {
 
     void check() {
         stepNumbers();
-        product.get("axes").forEach(axis -> replay.check(axis, replay.measured(Measure.LENGTH), null, false, places(null, null)));
+        product.get("axes").forEach(axis -> axis.get("places").forEach(place ->
+                replay.check(place, replay.measured(Measure.LENGTH), null, false, places(null, null))));
         product.get("start").properties().forEach(e -> left(e.getKey(), e.getValue(), null, null));
         product.get("steps").forEach(this::step);
         product.get("outcomes").forEach(this::outcome);
@@ -85,9 +86,11 @@ final class ReplayedProduct {
                 return replay.below(state(read.get("property").asText(), computed.path("left").get(as)), entry);
             }
             if (read.has("axis")) {
-                Value length = replay.values().read(product.get("axes").get(read.get("axis").asText()));
-                return new Replay.Given(read.get("station").asText().equals("end") ? length : nothingOf(length),
-                        replay.measured(Measure.LENGTH));
+                JsonNode axis = product.get("axes").get(read.get("axis").asText());
+                JsonNode place = axis.get("places").get(read.get("station").asText());
+                Value distance = place != null ? replay.values().read(place)
+                        : nothingOf(replay.values().read(axis.get("places").elements().next()));
+                return new Replay.Given(distance, replay.measured(Measure.LENGTH));
             }
             return switch (read.get("of").asText()) {
                 case "product", "self" -> replay.entry(product, entry);
