@@ -37,14 +37,20 @@ final class Stations {
                 rows.add(row);
             } else {
                 rows.add(new Grid.Row(List.of(row.cells().get(0), place.value()), place.value().span()));
-                own.add(place.value().span());
             }
         }
+        // one that an earlier cell replaced has no bars about it either
+        rows.stream().filter(r -> r.cells().size() == 2 && r.cells().get(1) != null && r.span().equals(r.cells().get(1).span()))
+                .forEach(r -> own.add(r.span()));
         List<String> known = base.rows().stream().filter(r -> r.cells().get(0) != null)
                 .map(r -> r.cells().get(0).span().text().strip()).toList();
         left.values().forEach(place -> findings.unknownName(place.name().span(), "station of " + what, place.name().text(),
                 known));
-        return new Grid(base.head(), rows, own.size() == base.rows().size() ? whole(own) : base.span());
+        return new Grid(base.head(), rows, isWhole(own, rows) ? whole(own) : base.span());
+    }
+
+    private static boolean isWhole(List<Span> own, List<Grid.Row> rows) {
+        return own.size() == rows.size() && own.stream().allMatch(span -> span.file() == own.get(0).file());
     }
 
     private static Span whole(List<Span> spans) {

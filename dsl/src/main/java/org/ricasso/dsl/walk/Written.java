@@ -27,7 +27,7 @@ public final class Written {
      * @param product the product that the text may read, or null
      */
     public static Computed of(Vocabulary vocabulary, Value value, Span place, Type type, Thing product) {
-        if (!isComputed(value)) {
+        if (!isComputed(value) && !isRead(value, place, product)) {
             return null;
         }
         ExpressionResult parsed = Parser.parseCell(place.file(), place.start(), place.end());
@@ -38,6 +38,12 @@ public final class Written {
         frame.product = product;
         Scope scope = Scope.roots(product == null ? Set.of() : Set.of(product.kind()));
         return Computed.of("", new Checker(vocabulary, scope, new Findings()).check(parsed.expression(), type).node(), frame);
+    }
+
+    /** Whether the text names an entry of the product whose number is as written there. */
+    private static boolean isRead(Value value, Span place, Thing product) {
+        return product != null && (value instanceof Value.Num || value instanceof Value.Several || value instanceof Value.Along)
+                && place.text().contains(product.kind() + ".");
     }
 
     private static boolean isComputed(Value value) {

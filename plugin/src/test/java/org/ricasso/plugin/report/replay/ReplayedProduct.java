@@ -153,6 +153,9 @@ final class ReplayedProduct {
         for (JsonNode measured : step.get("measured")) {
             if (measured.get("limit").has("entry")) {
                 replay.sameAs(measured.get("limit"), product.get("entries").get(measured.get("limit").get("entry").asText()));
+            } else if (measured.get("limit").has("computed")) {
+                replay.check(measured.get("limit"), replay.property(measured.get("property").asText()).type(), null, false,
+                        places(step, null));
             }
         }
     }
