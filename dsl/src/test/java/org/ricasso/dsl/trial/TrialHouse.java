@@ -63,7 +63,8 @@ public final class TrialHouse {
 
     /** The house without the other sizes of the cook's knife, so that a mistake in the route is one knife's alone. */
     public static TrialHouse single() {
-        return new TrialHouse(new Texts(WHOLE.files().stream().filter(f -> !f.name().equals(SIZES)).toList(), WHOLE.data()));
+        return new TrialHouse(new Texts(WHOLE.files().stream().filter(f -> !f.name().equals(SIZES)).toList(), WHOLE.data(),
+                WHOLE.lock()));
     }
 
     public static TrialHouse of(Texts texts) {
