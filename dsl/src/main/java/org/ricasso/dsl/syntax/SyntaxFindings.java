@@ -314,7 +314,7 @@ final class SyntaxFindings {
     }
 
     static Diagnostic alsoHeads(Diagnostic finding, int more) {
-        return more == 0 ? finding : finding.also(more + " more beside it " + (more == 1 ? "does" : "do") + " so, too");
+        return more == 0 ? finding : finding.also("so it is with " + more + " more beside it");
     }
 
     /** The first findings of a text, in order; the last of them says how many there are more. */
