@@ -14,17 +14,18 @@ import org.ricasso.dsl.walk.Brought;
  */
 public record Knowledge(String label, String name, String title, String library, String place, boolean replaces) {
     static Knowledge of(Brought brought, Tongue tongue) {
-        String library = brought.origin().library();
         return switch (brought.what()) {
             // titles of tables and calculations have no words: they are known by their names in every language
-            case "table", "calculation" -> new Knowledge(tongue.say("knowledge." + brought.what()), brought.name(), "",
-                    library, brought.place(), brought.replaces());
-            case "operation" -> new Knowledge(tongue.say("knowledge.operation"), title(brought, tongue), "", library,
-                    brought.place(), brought.replaces());
-            default -> new Knowledge(tongue.kind(brought.what()), brought.name(),
-                    brought.title().equals(brought.name()) ? "" : title(brought, tongue), library, brought.place(),
-                    brought.replaces());
+            case "table" -> of(brought, tongue.say("knowledge.table"), brought.name(), "");
+            case "calculation" -> of(brought, tongue.say("knowledge.calculation"), brought.name(), "");
+            case "operation" -> of(brought, tongue.say("knowledge.operation"), title(brought, tongue), "");
+            default -> of(brought, tongue.kind(brought.what()), brought.name(),
+                    brought.title().equals(brought.name()) ? "" : title(brought, tongue));
         };
+    }
+
+    private static Knowledge of(Brought brought, String label, String name, String title) {
+        return new Knowledge(label, name, title, brought.origin().library(), brought.place(), brought.replaces());
     }
 
     private static String title(Brought brought, Tongue tongue) {
