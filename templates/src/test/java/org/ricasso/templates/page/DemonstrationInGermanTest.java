@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.house.Texts;
+import org.ricasso.dsl.solve.Lock;
 import org.ricasso.dsl.source.SourceFile;
 
 /** The demonstration house is whole in German: on none of its pages stands a text that is not translated. */
@@ -32,7 +33,7 @@ class DemonstrationInGermanTest {
         try (Stream<Path> walk = Files.walk(FOLDER)) {
             files = walk.filter(p -> p.toString().endsWith(".ricasso")).sorted().map(DemonstrationInGermanTest::read).toList();
         }
-        Ricasso ricasso = Ricasso.check(Ricasso.withShipped(new Texts(files, Map.of())),
+        Ricasso ricasso = Ricasso.check(Ricasso.withShipped(new Texts(files, Map.of(), read(FOLDER.resolve(Lock.NAME)))),
                 Ricasso.calculations(Ricasso.class.getClassLoader()), Set.of(), Set.of("de"));
         assertThat(ricasso.checked().diagnostics()).isEmpty();
         assertThat(ricasso.words().languages()).containsExactly("en", "de");
