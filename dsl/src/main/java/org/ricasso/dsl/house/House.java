@@ -40,22 +40,6 @@ public record House(Vocabulary vocabulary, Map<Thing, Route> routes) {
                 }
             }
         }
-        // each route by itself and in parallel; what is found is put together in the order of the products
-        List<Read> read = resolved.entrySet().parallelStream().map(entry -> {
-            Findings own = findings.journal();
-            boolean changesLost = things.route(entry.getKey()).stream().map(WrittenTree.Layer::route)
-                    .anyMatch(r -> isHurt(r.span(), damage));
-            Route route = new Loops(vocabulary, own, entry.getKey(), damage, changesLost)
-                    .read(entry.getValue(), things.routeText(entry.getKey()));
-            return new Read(entry.getKey(), route, own);
-        }).toList();
-        Map<Thing, Route> routes = new LinkedHashMap<>();
-        for (Read one : read) {
-            if (one.route() != null) {
-                routes.put(one.product(), one.route());
-            }
-            findings.addAll(one.found().all());
-        }
         Sizes sizes = new Sizes(vocabulary, findings);
         for (Family family : loaded.families()) {
             Thing base = vocabulary.thing(vocabulary.productKind(), family.like().text());
@@ -64,6 +48,23 @@ public record House(Vocabulary vocabulary, Map<Thing, Route> routes) {
                 continue;
             }
             sizes.check(family, base, resolved.get(base));
+        }
+        // each route by itself and in parallel; what is found is put together in the order of the products
+        List<Read> read = resolved.entrySet().parallelStream().map(entry -> {
+            Findings own = findings.journal();
+            boolean changesLost = things.route(entry.getKey()).stream().map(WrittenTree.Layer::route)
+                    .anyMatch(r -> isHurt(r.span(), damage));
+            Route route = new Loops(vocabulary, own, entry.getKey(), damage, changesLost)
+                    .read(entry.getValue(), things.routeText(entry.getKey()));
+            sizes.leaveOpen(entry.getKey(), route);
+            return new Read(entry.getKey(), route, own);
+        }).toList();
+        Map<Thing, Route> routes = new LinkedHashMap<>();
+        for (Read one : read) {
+            if (one.route() != null) {
+                routes.put(one.product(), one.route());
+            }
+            findings.addAll(one.found().all());
         }
         return new House(vocabulary, java.util.Collections.unmodifiableMap(routes));
     }

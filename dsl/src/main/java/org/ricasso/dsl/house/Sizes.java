@@ -1,8 +1,12 @@
 package org.ricasso.dsl.house;
 
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Findings;
@@ -29,13 +33,20 @@ final class Sizes {
     private final Findings findings;
     /** What the row that is looked at says nothing of, with the values it would take over. */
     private final Map<String, Span> missing = new LinkedHashMap<>();
+    /** The settings that sizes say nothing of, as number and name, by the size's name. */
+    private final Map<String, Set<String>> open = new HashMap<>();
 
     Sizes(Vocabulary vocabulary, Findings findings) {
         this.vocabulary = vocabulary;
         this.findings = findings;
     }
 
-    /** @param base the product that the family takes over, with its route; nothing is asked where it is not known */
+    /**
+     * Asks each row of a family for what is sized. What it does not say is not known: what would follow from the value of
+     * another size is no finding of its own.
+     *
+     * @param base the product that the family takes over, with its route; nothing is asked where it is not known
+     */
     void check(Family family, Thing base, ResolvedRoute route) {
         if (base == null) {
             return;
@@ -43,12 +54,25 @@ final class Sizes {
         for (Family.Row row : family.rows()) {
             missing.clear();
             entries(row, base, base.kind(), "");
+            Thing size = vocabulary.thing(base.kind(), row.product().head().name().text());
+            if (size != null) {
+                missing.keySet().forEach(path -> size.leaveOpen(entry(base.kind(), path)));
+            }
             if (route != null) {
                 Stream.concat(route.steps().stream(), route.parts().stream().flatMap(p -> p.steps().stream()))
                         .forEach(step -> settings(row, step));
             }
             tell(row);
         }
+    }
+
+    /** The entry itself; of a value along an axis all is open where a station is. */
+    private String entry(String kind, String path) {
+        String entry = path;
+        while (vocabulary.entryType(kind, entry) == null) {
+            entry = entry.substring(0, entry.lastIndexOf('.'));
+        }
+        return entry;
     }
 
     private void entries(Family.Row row, Thing base, String kind, String prefix) {
@@ -83,6 +107,14 @@ final class Sizes {
     }
 
     private void setting(Family.Row row, String path, EntryValue value) {
+        int known = missing.size();
+        settingAsked(row, path, value);
+        if (missing.size() > known) {
+            open.computeIfAbsent(row.product().head().name().text(), name -> new HashSet<>()).add(path);
+        }
+    }
+
+    private void settingAsked(Family.Row row, String path, EntryValue value) {
         if (row.written().containsKey(path)) {
             return;
         }
@@ -138,11 +170,29 @@ final class Sizes {
         }
     }
 
+    /** Says of the settings that a size says nothing of that they are not known. */
+    void leaveOpen(Thing size, Route route) {
+        Set<String> settings = open.getOrDefault(size.name(), Set.of());
+        if (settings.isEmpty() || route == null) {
+            return;
+        }
+        for (RouteStep step : route.all()) {
+            for (int i = 0; step.operation() != null && i < step.settings().length; i++) {
+                if (settings.contains("route." + step.number() + "." + step.operation().takes().get(i).name())) {
+                    step.settings()[i] = new Value.Unknown("a fault reported elsewhere", true);
+                }
+            }
+        }
+    }
+
     private void tell(Family.Row row) {
         if (missing.isEmpty()) {
             return;
         }
-        Diagnostic diagnostic = Diagnostic.error("size-missing", new Mark(row.product().head().name().span(),
+        // in the grid that has the cell, else in the first
+        Span name = missing.keySet().stream().map(row.empty()::get).filter(Objects::nonNull).findFirst()
+                .orElse(row.product().head().name().span());
+        Diagnostic diagnostic = Diagnostic.error("size-missing", new Mark(name,
                 row.product().head().name() + " says nothing of " + String.join(", ", missing.keySet())
                         + ", which every size has its own of"));
         for (Span base : missing.values().stream().distinct().limit(MARKS).toList()) {

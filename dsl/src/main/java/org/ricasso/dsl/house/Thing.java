@@ -49,6 +49,11 @@ public final class Thing {
         places = Collections.unmodifiableMap(new LinkedHashMap<>(where));
     }
 
+    /** Says of an entry, given by its dotted path, that it is not known because of a fault that is reported; called by the loader. */
+    void leaveOpen(String path) {
+        fill(replaced(entries, path, new Value.Unknown("a fault reported elsewhere", true)), places);
+    }
+
     /** A copy in which one entry, given by its dotted path, has another value. */
     public Thing with(String path, Value value) {
         Thing copy = new Thing(kind, name, title, span, replaced);

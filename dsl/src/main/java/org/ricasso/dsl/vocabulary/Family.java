@@ -36,9 +36,10 @@ public record Family(Name like, List<Row> rows) {
      *
      * @param product the product as if it were written in full; it takes the other one over where it has its name
      * @param written the paths of columns in which the row has a value, with the value's place
+     * @param empty the paths of columns in which the row has none, with the row's name in that grid
      * @param span the row
      */
-    public record Row(ThingDeclaration product, Map<String, Span> written, Span span) {}
+    public record Row(ThingDeclaration product, Map<String, Span> written, Map<String, Span> empty, Span span) {}
 
     /** Reads {@code family name like product { sizes: … }}; null after a finding. */
     static Family read(ThingDeclaration declaration, String productKind, Findings findings) {
@@ -83,6 +84,7 @@ public record Family(Name like, List<Row> rows) {
         private final List<Block.Item> items = new ArrayList<>();
         private final List<RouteItem> route = new ArrayList<>();
         private final Map<String, Span> written = new LinkedHashMap<>();
+        private final Map<String, Span> empty = new LinkedHashMap<>();
 
         private Size(Name name, Grid grid, Span span) {
             this.name = name;
@@ -109,7 +111,7 @@ public record Family(Name like, List<Row> rows) {
                 all.add(new Block.Item.Route(null, route, span));
             }
             return new Row(new Declaration.ThingDeclaration(new Name(productKind, name.span()),
-                    new Head(name, title, new Name(like, name.span()), null), new Block(all, span), name.span()), written, span);
+                    new Head(name, title, new Name(like, name.span()), null), new Block(all, span), name.span()), written, empty, span);
         }
     }
 
@@ -137,7 +139,9 @@ public record Family(Name like, List<Row> rows) {
         size.grid = grid;
         sizes.put(name.text(), size);
         for (int i = 0; i < grid.head().size(); i++) {
-            if (row.cells().get(i) != null && !grid.head().get(i).text().equals(productKind)) {
+            if (row.cells().get(i) == null) {
+                size.empty.put(grid.head().get(i).text(), name.span());
+            } else if (!grid.head().get(i).text().equals(productKind)) {
                 size.cell(grid.head().get(i), row.cells().get(i));
             }
         }
