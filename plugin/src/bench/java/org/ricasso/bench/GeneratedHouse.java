@@ -27,9 +27,9 @@ final class GeneratedHouse {
 
     private static final Pattern STEP = Pattern.compile(
             "(?m)^ {8,10}(\\d+) [a-z-]+(?:[^\\n]*\\{\\n(?: {9,}[^\\n]*\\n)* {8}\\}\\n|[^\\n]*\\n)");
-    /** Steps that the strip-cut knife can do without if it bears no mark and nobody asks for its straightness. */
+    /** Steps that the strip-cut knife can do without if it bears no mark and its straightness is neither asked for nor mended. */
     private static final Set<Integer> LEFT_OUT = Set.of(10, 40, 100, 160, 165, 170, 190, 210, 220, 225);
-    private static final Pattern UNASKED = Pattern.compile("(?m)^ {4}(?: {8})?mark +\\{[^}]*\\}\\n|^ {8}straightness:.*\\n"
+    private static final Pattern UNASKED = Pattern.compile("(?m)^ {8}rework \\d.*\\n|^ {4}(?: {8})?mark +\\{[^}]*\\}\\n|^ {8}straightness:.*\\n"
             + "|^ {12}straightness \\{[^}]*sample: +(?:13 per lot|5 per hundred)[^}]*\\}\\n");
 
     private GeneratedHouse() {}
