@@ -11,7 +11,7 @@ assert !new File(basedir, 'target/words/de').exists()
 // nobody has written French: sheets for all, the folder of the texts untouched
 assert runs[3] =~ /\d+ sheets in target\/words\/fr; fill them in and put them below src\/main\/ricasso\./
 def sheets = new File(basedir, 'target/words/fr')
-assert sheets.list().sort().containsAll(['operations.ricasso', 'works.ricasso'])
+assert sheets.list().toList().containsAll(['operations.ricasso', 'works.ricasso'])
 assert new File(sheets, 'operations.ricasso').getText('UTF-8').contains('// Temper\n    operation temper "" {')
 // a language that is asked for must be whole
 assert runs[4].contains('] error: words-missing') && runs[4].contains('fr has no words for') && runs[4].contains('further findings')
