@@ -82,7 +82,8 @@ public final class Literals {
                 nominal = Double.NaN;
             }
         }
-        String written = literal.span().text().strip();
+        // blanks that set numbers below each other are the table's
+        String written = literal.span().text().strip().replaceAll("\\s+", " ");
         if (literal.unit() == null && literal.firstUnit() == null && unitBy != null) {
             written = written + " " + unitBy.text();
         }

@@ -145,7 +145,7 @@ public final class EntryReader {
         String written = place.span().text().strip();
         return !axis.stations().containsKey(written) ? written
                 : written + " (" + QuantityFormat.show(Quantity.of(Measure.LENGTH, position,
-                        vocabulary.units().shownFor(Measure.LENGTH.dimension()))) + ")";
+                        vocabulary.units().shownFor(Measure.LENGTH.dimension()))).replaceFirst("[.]0+ ", " ") + ")";
     }
 
     /** A place: a named station, a length from the start, or a sum of these; NaN after a finding. */

@@ -63,8 +63,8 @@ final class WrittenPlaces {
         assertThat(place.path("shipped").asBoolean()).isEqualTo(file.shipped());
         int line = place.get("line").asInt();
         assertThat(line).as("%s", place).isBetween(1, (int) file.text().lines().count());
-        return file.lineText(line).substring(place.get("column").asInt() - 1)
-                + file.text().substring(file.lineStart(line) + file.lineText(line).length());
+        return (file.lineText(line).substring(place.get("column").asInt() - 1)
+                + file.text().substring(file.lineStart(line) + file.lineText(line).length())).replaceAll(" +", " ");
     }
 
     /** @return where it ends in the text */
