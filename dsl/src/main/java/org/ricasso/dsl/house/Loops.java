@@ -108,8 +108,12 @@ final class Loops {
                         .and(new Mark(part.span(), "taken for the " + name)));
             }
         }
-        if (steps.stream().noneMatch(s -> s.operation() != null && s.operation().joins().contains(name))) {
+        List<RouteStep> joining = steps.stream().filter(s -> s.operation() != null && s.operation().joins().contains(name)).toList();
+        if (joining.isEmpty()) {
             findings.error("part-not-joined", part.span(), "no step of the route joins the " + name);
+        } else if (joining.size() > 1) {
+            findings.add(Diagnostic.error("part-joined-twice", new Mark(joining.get(1).span(), "step " + joining.get(0).number()
+                    + " has joined the " + name + " already")).and(new Mark(joining.get(0).span(), "here")));
         }
         parts.add(new Route.PartRoute(name, own, part.span()));
     }
