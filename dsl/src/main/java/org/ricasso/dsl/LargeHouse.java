@@ -1,0 +1,177 @@
+package org.ricasso.dsl;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.house.House;
+import org.ricasso.dsl.house.Texts;
+import org.ricasso.dsl.rules.RuleExamples;
+import org.ricasso.dsl.source.SourceFile;
+import org.ricasso.dsl.syntax.Damage;
+import org.ricasso.dsl.syntax.ParseResult;
+import org.ricasso.dsl.syntax.Parser;
+import org.ricasso.dsl.syntax.SyntaxTree;
+import org.ricasso.dsl.vocabulary.VocabularyLoader;
+import org.ricasso.dsl.walk.CheckedHouse;
+import org.ricasso.dsl.walk.CheckedProduct;
+import org.ricasso.dsl.walk.HouseCheck;
+import org.ricasso.dsl.words.WordsLoader;
+import org.ricasso.shared.calculation.Calculation;
+
+/**
+ * Checks a house of any number of products in a heap that holds its texts and a few hundred products: batch by batch, and
+ * of each nothing is kept but what was found.
+ *
+ * <p>What is found is the same as by {@link Ricasso#check}. A batch in which nothing is found is done with. All texts in which
+ * something is found are checked once more together, since findings in several texts may have one cause.
+ */
+public final class LargeHouse {
+    /** Products that are held at a time. */
+    private static final int BATCH = 400;
+    /** The name of no product. */
+    private static final String NOTHING = "";
+    private static final Pattern WORKPIECE = Pattern.compile("(?m)^[ \\t]*workpiece[ \\t]+of[ \\t]+([\\p{L}\\d_-]+)");
+    private static final Pattern WORDS = Pattern.compile("(?m)^[ \\t]*words[ \\t]+[\\p{L}-]+[ \\t]*\\{");
+    private final Texts texts;
+    private final Map<SourceFile, Integer> places = new IdentityHashMap<>();
+    private final List<Calculation> calculations;
+    private final Consumer<CheckedProduct> products;
+    private List<ParseResult> common;
+    private int checked;
+
+    private LargeHouse(Texts texts, List<Calculation> calculations, Consumer<CheckedProduct> products) {
+        this.texts = texts;
+        this.calculations = calculations;
+        this.products = products;
+    }
+
+    /**
+     * @param products is handed each product once, from one thread, those of one batch in the order of their names
+     */
+    public static Verdict check(Texts texts, List<Calculation> calculations, Consumer<CheckedProduct> products) {
+        return check(texts, calculations, products, BATCH);
+    }
+
+    static Verdict check(Texts texts, List<Calculation> calculations, Consumer<CheckedProduct> products, int batch) {
+        return new LargeHouse(texts, calculations, products).check(batch);
+    }
+
+    private Verdict check(int size) {
+        List<SourceFile> inOrder = texts.inOrder();
+        String productKind = productKind(inOrder);
+        if (productKind == null || inOrder.stream().anyMatch(file -> !file.shipped() && WORDS.matcher(file.text()).find())) {
+            return whole();
+        }
+        for (int i = 0; i < inOrder.size(); i++) {
+            places.put(inOrder.get(i), i);
+        }
+        Batches batches = new Batches(inOrder, productKind);
+        common = parsed(batches.common());
+        Set<SourceFile> shared = set(batches.common());
+        List<Diagnostic> ofAll = run(List.of(), true, shared, List.of()).diagnostics();
+        Set<SourceFile> strange = set(List.of());
+        for (List<SourceFile> batch : batches.of(size)) {
+            strange.addAll(batch(batch, Set.copyOf(ofAll), batches));
+        }
+        List<Diagnostic> found = strange.isEmpty() ? ofAll
+                : run(batches.groupsOf(strange), true, strange, List.of()).diagnostics();
+        return new Verdict(checked, found);
+    }
+
+    /** The kind of the products as a shipped text declares it; null where the works declares its own. */
+    private static String productKind(List<SourceFile> inOrder) {
+        for (SourceFile file : inOrder) {
+            Matcher workpiece = WORKPIECE.matcher(file.text());
+            if (workpiece.find()) {
+                return file.shipped() ? workpiece.group(1) : null;
+            }
+        }
+        return null;
+    }
+
+    private Verdict whole() {
+        CheckedHouse house = Ricasso.check(texts, calculations, Set.of()).checked();
+        house.products().forEach(products);
+        return new Verdict(house.products().size(), house.diagnostics());
+    }
+
+    /** @return the texts with findings, and those in their groups: their products are not handed on */
+    private Set<SourceFile> batch(List<SourceFile> batch, Set<Diagnostic> ofAll, Batches batches) {
+        Set<SourceFile> own = set(batch);
+        List<CheckedProduct> held = new ArrayList<>();
+        CheckedHouse house = run(batch, false, own, held);
+        Set<SourceFile> marked = set(List.of());
+        for (Diagnostic diagnostic : house.diagnostics()) {
+            if (!ofAll.contains(diagnostic)) {
+                List<SourceFile> marks = Stream.concat(Stream.of(diagnostic.primary()), diagnostic.others().stream())
+                        .map(mark -> mark.span().file()).filter(own::contains).toList();
+                // what marks none of them may be due to any of them
+                marked.addAll(marks.isEmpty() ? batch : marks);
+            }
+        }
+        Set<SourceFile> strange = set(batches.groupsOf(marked));
+        held.stream().filter(product -> !strange.contains(product.product().span().file())).forEach(this::hand);
+        return strange;
+    }
+
+    private void hand(CheckedProduct product) {
+        checked++;
+        products.accept(product);
+    }
+
+    /**
+     * Checks what all texts rest on together with some more.
+     *
+     * @param first whether what does not depend on the products is checked as well
+     * @param in the texts whose products are checked
+     * @param held gets the products, unless it is the first run: those are handed on at once
+     */
+    private CheckedHouse run(List<SourceFile> some, boolean first, Set<SourceFile> in, List<CheckedProduct> held) {
+        List<ParseResult> parsed = new ArrayList<>(common);
+        parsed.addAll(parsed(some));
+        parsed.sort(Comparator.comparing(result -> places.get(result.tree().file())));
+        Damage damage = Damage.of(parsed);
+        Findings findings = new Findings(damage);
+        parsed.forEach(result -> findings.addSyntax(result.diagnostics()));
+        List<SyntaxTree> trees = parsed.stream().map(ParseResult::tree).toList();
+        VocabularyLoader.Loaded loaded = VocabularyLoader.load(trees, texts.data(), calculations, findings);
+        if (first) {
+            RuleExamples.run(loaded.vocabulary(), findings);
+            WordsLoader.load(trees, loaded, findings, Set.of());
+        }
+        House house = House.load(loaded, damage, findings);
+        Set<String> names = new TreeSet<>(Set.of(NOTHING));
+        house.routes().keySet().stream().filter(product -> in.contains(product.span().file()))
+                .forEach(product -> names.add(product.name()));
+        CheckedHouse result = HouseCheck.check(house, findings, names);
+        List<CheckedProduct> all = result.products().stream()
+                .filter(product -> in.contains(product.product().span().file())).toList();
+        if (first) {
+            all.forEach(this::hand);
+        } else {
+            held.addAll(all);
+        }
+        return result;
+    }
+
+    private static List<ParseResult> parsed(List<SourceFile> files) {
+        return files.parallelStream().map(Parser::parse).toList();
+    }
+
+    private static Set<SourceFile> set(List<SourceFile> files) {
+        Set<SourceFile> result = Collections.newSetFromMap(new IdentityHashMap<>());
+        result.addAll(files);
+        return result;
+    }
+}

@@ -1,0 +1,125 @@
+package org.ricasso.dsl;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.diagnostics.DiagnosticPrinter;
+import org.ricasso.dsl.house.Texts;
+import org.ricasso.dsl.source.SourceFile;
+import org.ricasso.dsl.syntax.TokenDamage;
+import org.ricasso.dsl.trial.TrialHouse;
+import org.ricasso.shared.calculation.Calculation;
+
+/** A house that is checked batch by batch is found to be what it is found to be at once. */
+class LargeHouseTest {
+    private static final int EVERY = Integer.getInteger("ricasso.damage.every", 53) * 7;
+    private static final List<Calculation> CALCULATIONS = Ricasso.calculations(LargeHouseTest.class.getClassLoader());
+
+    /** The demonstration knives, some more that are copies, and a family; words of the works are left out. */
+    private static Texts house() {
+        Texts whole = TrialHouse.whole().texts();
+        List<SourceFile> files = new ArrayList<>();
+        for (SourceFile file : whole.files()) {
+            if (file.shipped() || !file.text().contains("words de")) {
+                files.add(file);
+            }
+        }
+        String paring = TrialHouse.whole().file(TrialHouse.PARING).text();
+        for (int i = 1; i <= 3; i++) {
+            files.add(file("copy-" + i, paring.replaceFirst("knife paring-90", "knife copy-" + i).replace("AB-1109", "AB-C" + i)));
+        }
+        files.add(file("family", """
+                // rows take over a knife of another text
+                family small like copy-2 {
+                    sizes:
+                        | knife   | title         | number  | blade.length |
+                        | small-1 | "A small one" | AB-S1   | 90 ± 0.7 mm  |
+                        | small-2 | "Another"     | AB-S2   | 90 ± 0.6 mm  |
+                }
+                """.replace("AB-S1 ", "\"AB-S1\"").replace("AB-S2 ", "\"AB-S2\"")));
+        return new Texts(files, whole.data());
+    }
+
+    private static SourceFile file(String name, String text) {
+        return new SourceFile(name + ".ricasso", text, false);
+    }
+
+    private static Texts with(Texts texts, String name, java.util.function.UnaryOperator<String> change) {
+        List<SourceFile> files = new ArrayList<>(texts.files());
+        files.replaceAll(f -> f.name().equals(name) ? new SourceFile(name, change.apply(f.text()), f.shipped()) : f);
+        assertThat(files).isNotEqualTo(texts.files());
+        return new Texts(files, texts.data());
+    }
+
+    private static String printed(List<Diagnostic> found) {
+        DiagnosticPrinter printer = new DiagnosticPrinter(StandardCharsets.UTF_8, false);
+        return found.stream().map(printer::print).collect(Collectors.joining("\n"));
+    }
+
+    /** Checks both ways with batches of one group; gives what was found. */
+    private static String same(String what, Texts texts) {
+        Ricasso whole = Ricasso.check(texts, CALCULATIONS, Set.of());
+        List<String> handed = new ArrayList<>();
+        Verdict verdict = LargeHouse.check(texts, CALCULATIONS, p -> handed.add(p.product().name()), 1);
+        String expected = printed(whole.checked().diagnostics());
+        assertThat(printed(verdict.diagnostics())).as(what).isEqualTo(expected);
+        assertThat(handed).as(what).doesNotHaveDuplicates();
+        assertThat(new TreeSet<>(handed)).as(what).isEqualTo(whole.checked().products().stream()
+                .map(p -> p.product().name()).collect(Collectors.toCollection(TreeSet::new)));
+        assertThat(verdict.products()).as(what).isEqualTo(handed.size());
+        assertThat(verdict.holds()).as(what).isEqualTo(whole.checked().holds());
+        return expected;
+    }
+
+    @Test
+    void aHouseThatHolds() {
+        assertThat(same("house", house())).isEmpty();
+    }
+
+    @Test
+    void findingsThatConcernSeveralTextsAreTheSame() {
+        Texts house = house();
+        // a name that is missing in two texts is one fault
+        Texts twice = with(with(house, "copy-1.ricasso", t -> t.replace("at belt-1 ", "at belt-11 ")), "copy-3.ricasso",
+                t -> t.replace("at belt-1 ", "at belt-11 "));
+        assertThat(same("one name in two texts", twice)).contains("here too");
+        assertThat(same("a product twice", with(house, "copy-3.ricasso", t -> t.replace("knife copy-3", "knife copy-1"))))
+                .contains("declared-twice");
+        assertThat(same("like nothing", with(house, "family.ricasso", t -> t.replace("like copy-2", "like copy-22"))))
+                .contains("write copy-2");
+        assertThat(same("a fault that rows take over", with(house, "copy-2.ricasso",
+                t -> t.replace("110 temper at temper-3 { temperature: 180", "110 temper at temper-3 { temperature: 350"))))
+                .contains("small-1");
+        assertThat(same("a fault in what all rest on", with(house, TrialHouse.WORKS, t -> t.replace("is:         tempering-furnace",
+                "is:         tempering-furnac")))).isNotNull();
+        assertThat(same("a line of the works that cannot be read", with(house, TrialHouse.WORKS,
+                t -> t.replaceFirst("centre temper-3", "centre centre temper-3")))).isNotEmpty();
+        assertThat(same("a brace that is lost", with(house, "copy-3.ricasso", t -> t.replaceFirst("\\{\\n", "\n")))).isNotEmpty();
+    }
+
+    @Test
+    void damagedTextsAreTheSame() {
+        Texts house = house();
+        Map<String, SourceFile> byName = house.files().stream().collect(Collectors.toMap(SourceFile::name, f -> f));
+        int count = 0;
+        for (String name : List.of("copy-2.ricasso", "family.ricasso", TrialHouse.WORKS)) {
+            List<TokenDamage.Damaged> cases = TokenDamage.of(byName.get(name), 0);
+            int every = name.equals("family.ricasso") ? 11 : EVERY;
+            for (int i = every / 2; i < cases.size(); i += every) {
+                TokenDamage.Damaged damaged = cases.get(i);
+                same(damaged.what(), with(house, name, t -> damaged.file().text()));
+                count++;
+            }
+        }
+        System.out.println("large house: " + count + " damaged houses checked in batches and at once");
+        assertThat(count).isGreaterThan(15);
+    }
+}
