@@ -1,11 +1,15 @@
 package org.ricasso.dsl;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.ricasso.dsl.diagnostics.Nearest;
 import org.ricasso.dsl.source.SourceFile;
@@ -18,13 +22,15 @@ final class Batches {
     private final int[] group;
 
     Batches(List<SourceFile> inOrder, String productKind) {
+        Map<SourceFile, Outline> own = new IdentityHashMap<>();
+        inOrder.stream().filter(file -> !file.shipped()).forEach(file -> own.put(file, Outline.of(file, productKind)));
+        Set<SourceFile> restedOn = restedOn(inOrder, own);
         for (SourceFile file : inOrder) {
-            Outline outline = file.shipped() ? null : Outline.of(file, productKind);
-            if (outline != null && outline.isPlain()) {
-                files.add(file);
-                outlines.add(outline);
-            } else {
+            if (restedOn.contains(file)) {
                 common.add(file);
+            } else {
+                files.add(file);
+                outlines.add(own.get(file));
             }
         }
         group = new int[files.size()];
@@ -32,6 +38,28 @@ final class Batches {
             group[i] = i;
         }
         join();
+    }
+
+    /** Texts that hold more than products, and those with products that such a text speaks of. */
+    private static Set<SourceFile> restedOn(List<SourceFile> inOrder, Map<SourceFile, Outline> own) {
+        Set<SourceFile> result = Collections.newSetFromMap(new IdentityHashMap<>());
+        Map<String, List<SourceFile>> declared = new TreeMap<>();
+        own.forEach((file, outline) -> outline.products()
+                .forEach(name -> declared.computeIfAbsent(name, n -> new ArrayList<>()).add(file)));
+        Deque<SourceFile> open = new ArrayDeque<>();
+        inOrder.stream().filter(file -> file.shipped() || !own.get(file).isPlain()).forEach(open::add);
+        while (!open.isEmpty()) {
+            SourceFile file = open.remove();
+            if (!result.add(file) || file.shipped()) {
+                continue;
+            }
+            Set<String> named = new TreeSet<>(own.get(file).products());
+            for (String like : own.get(file).likes()) {
+                named.addAll(declared.containsKey(like) ? Set.of(like) : Nearest.to(like, declared.keySet()));
+            }
+            named.forEach(name -> open.addAll(declared.getOrDefault(name, List.of())));
+        }
+        return result;
     }
 
     /** Texts that any other may rest on. */

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.ricasso.dsl.source.SourceFile;
 
 /**
@@ -27,6 +29,9 @@ final class Outline {
     static Outline of(SourceFile file, String productKind) {
         Outline outline = new Outline(productKind);
         outline.read(file.text());
+        if (!outline.isPlain()) {
+            outline.guess(file.text());
+        }
         return outline;
     }
 
@@ -48,6 +53,15 @@ final class Outline {
     /** How many products it may hold. */
     int weight() {
         return Math.max(1, products.size());
+    }
+
+    /** Of a text whose braces say little: every name that may be a product's or be taken over. */
+    private void guess(String text) {
+        Matcher matcher = Pattern.compile("(?<![\\p{L}\\d-])(" + LIKE + "|" + Pattern.quote(productKind)
+                + ")[ \\t]+([\\p{L}\\d_.-]+)").matcher(text);
+        while (matcher.find()) {
+            (matcher.group(1).equals(LIKE) ? likes : products).add(matcher.group(2));
+        }
     }
 
     private void read(String text) {
