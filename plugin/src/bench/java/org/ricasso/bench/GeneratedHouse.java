@@ -56,6 +56,28 @@ final class GeneratedHouse {
         return Ricasso.withShipped(new Texts(files, Map.of()));
     }
 
+    /**
+     * As many of the shorter strip-cut knives, from families: each hundred is a knife that is written out and a family with
+     * the others as its rows, which are tempered and numbered each in its own way.
+     */
+    static Texts families(int knives) throws IOException {
+        List<SourceFile> files = new ArrayList<>();
+        files.add(new SourceFile("works.ricasso", Files.readString(HOUSE.resolve("works.ricasso")), false));
+        String text = shortened(Files.readString(HOUSE.resolve("paring-90.ricasso")));
+        for (int i = 0; i < knives; i += 100) {
+            StringBuilder family = new StringBuilder(copy(text, i)).append("\nfamily sizes-").append(i).append(" like paring-90-")
+                    .append(i).append(" {\n    sizes:\n")
+                    .append("        | knife | title | number | route.110.temperature | route.110.hold |\n");
+            for (int k = i + 1; k < Math.min(knives, i + 100); k++) {
+                family.append(String.format(Locale.ROOT,
+                        "        | size-%d | \"Paring knife %d\" | \"AB-X%d\" | %d ± 5 °C | %d (+20/0) min |%n", k, k, k,
+                        176 + k % 7, 120 + k % 11));
+            }
+            files.add(new SourceFile("family-" + i + ".ricasso", family.append("}\n").toString(), false));
+        }
+        return Ricasso.withShipped(new Texts(files, Map.of()));
+    }
+
     private static String shortened(String text) {
         return STEP.matcher(UNASKED.matcher(text).replaceAll("")).replaceAll(
                 m -> LEFT_OUT.contains(Integer.valueOf(m.group(1))) ? "" : Matcher.quoteReplacement(m.group()));

@@ -7,7 +7,8 @@ public final class SourceFile {
     private final String name;
     private final String text;
     private final boolean shipped;
-    private final int[] lineStarts;
+    /** Counted when somebody asks: of most texts nobody does. Counted twice at once, it is the same. */
+    private volatile int[] lineStarts;
 
     /**
      * @param name the path shown to people, relative, with forward slashes
@@ -18,7 +19,15 @@ public final class SourceFile {
         this.name = name;
         this.text = text;
         this.shipped = shipped;
-        this.lineStarts = starts(text);
+    }
+
+    private int[] lineStarts() {
+        int[] known = lineStarts;
+        if (known == null) {
+            known = starts(text);
+            lineStarts = known;
+        }
+        return known;
     }
 
     private static int[] starts(String text) {
@@ -49,30 +58,30 @@ public final class SourceFile {
     }
 
     public int lineCount() {
-        return lineStarts.length;
+        return lineStarts().length;
     }
 
     /** The line that holds the offset, from 1. */
     public int line(int offset) {
-        int index = Arrays.binarySearch(lineStarts, offset);
+        int index = Arrays.binarySearch(lineStarts(), offset);
         return index >= 0 ? index + 1 : -index - 1;
     }
 
     /** The column of the offset in code points, from 1. */
     public int column(int offset) {
-        int start = lineStarts[line(offset) - 1];
+        int start = lineStarts()[line(offset) - 1];
         return text.codePointCount(start, Math.min(offset, text.length())) + 1;
     }
 
     /** The offset at which a line begins. */
     public int lineStart(int line) {
-        return lineStarts[line - 1];
+        return lineStarts()[line - 1];
     }
 
     /** A line's text without its end. */
     public String lineText(int line) {
-        int start = lineStarts[line - 1];
-        int end = line < lineStarts.length ? lineStarts[line] : text.length();
+        int start = lineStarts()[line - 1];
+        int end = line < lineStarts().length ? lineStarts()[line] : text.length();
         while (end > start && (text.charAt(end - 1) == '\n' || text.charAt(end - 1) == '\r')) {
             end--;
         }
