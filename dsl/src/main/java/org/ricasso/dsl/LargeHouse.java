@@ -30,7 +30,7 @@ import org.ricasso.dsl.words.WordsLoader;
 import org.ricasso.shared.calculation.Calculation;
 
 /**
- * Checks a house of any number of products in a heap that holds its texts and a few hundred products: batch by batch, and
+ * Checks a house of any number of products in a heap that holds its texts and a batch of products: batch by batch, and
  * of each nothing is kept but what was found.
  *
  * <p>What is found is the same as by {@link Ricasso#check}. A batch in which nothing is found is done with. All texts in which
@@ -38,25 +38,37 @@ import org.ricasso.shared.calculation.Calculation;
  */
 public final class LargeHouse {
     /** Products that are held at a time. */
-    private static final int BATCH = 400;
+    private static final int BATCH = 64;
     /** The name of no product. */
     private static final String NOTHING = "";
     private static final Pattern WORKPIECE = Pattern.compile("(?m)^[ \\t]*workpiece[ \\t]+of[ \\t]+([\\p{L}\\d_-]+)");
+    private static final Pattern SOLVE = Pattern.compile("(?<![\\p{L}\\d-])solve[ \\t]*\\(");
     private static final Pattern WORDS = Pattern.compile("(?m)^[ \\t]*words[ \\t]+[\\p{L}-]+[ \\t]*\\{");
     private final Texts texts;
     private final Map<SourceFile, Integer> places = new IdentityHashMap<>();
     private final List<Calculation> calculations;
     private final Consumer<CheckedProduct> products;
+    private final boolean pages;
     private List<ParseResult> common;
+    /** What the common texts declare. */
+    private VocabularyLoader.Loaded vocabulary;
     private int checked;
 
-    private LargeHouse(Texts texts, List<Calculation> calculations, Consumer<CheckedProduct> products) {
+    private LargeHouse(Texts texts, List<Calculation> calculations, Consumer<CheckedProduct> products, boolean pages) {
         this.texts = texts;
         this.calculations = calculations;
         this.products = products;
+        this.pages = pages;
+    }
+
+    /** Checks for what is found alone. */
+    public static Verdict check(Texts texts, List<Calculation> calculations) {
+        return new LargeHouse(texts, calculations, product -> { }, false).check(BATCH);
     }
 
     /**
+     * Checks, and hands on each product for its pages.
+     *
      * @param products is handed each product once, from one thread, those of one batch in the order of their names
      */
     public static Verdict check(Texts texts, List<Calculation> calculations, Consumer<CheckedProduct> products) {
@@ -64,13 +76,13 @@ public final class LargeHouse {
     }
 
     static Verdict check(Texts texts, List<Calculation> calculations, Consumer<CheckedProduct> products, int batch) {
-        return new LargeHouse(texts, calculations, products).check(batch);
+        return new LargeHouse(texts, calculations, products, true).check(batch);
     }
 
     private Verdict check(int size) {
         List<SourceFile> inOrder = texts.inOrder();
         String productKind = productKind(inOrder);
-        if (productKind == null || inOrder.stream().anyMatch(file -> !file.shipped() && WORDS.matcher(file.text()).find())) {
+        if (productKind == null || texts.lock() != null || inOrder.stream().anyMatch(LargeHouse::speaksOfAll)) {
             return whole();
         }
         for (int i = 0; i < inOrder.size(); i++) {
@@ -78,15 +90,22 @@ public final class LargeHouse {
         }
         Batches batches = new Batches(inOrder, productKind);
         common = parsed(batches.common());
-        Set<SourceFile> shared = set(batches.common());
-        List<Diagnostic> ofAll = run(List.of(), true, shared, List.of()).diagnostics();
+        if (common.stream().anyMatch(result -> !result.diagnostics().isEmpty())) {
+            // what cannot be read may be what any product lacks
+            return whole();
+        }
+        List<Diagnostic> ofAll = together(List.of(), set(batches.common()));
         Set<SourceFile> strange = set(List.of());
         for (List<SourceFile> batch : batches.of(size)) {
             strange.addAll(batch(batch, Set.copyOf(ofAll), batches));
         }
-        List<Diagnostic> found = strange.isEmpty() ? ofAll
-                : run(batches.groupsOf(strange), true, strange, List.of()).diagnostics();
+        List<Diagnostic> found = strange.isEmpty() ? ofAll : together(batches.groupsOf(strange), strange);
         return new Verdict(checked, found);
+    }
+
+    /** Whether a text of the works has what only a whole house can be asked: words of its own, or settings to be solved. */
+    private static boolean speaksOfAll(SourceFile file) {
+        return !file.shipped() && (WORDS.matcher(file.text()).find() || SOLVE.matcher(file.text()).find());
     }
 
     /** The kind of the products as a shipped text declares it; null where the works declares its own. */
@@ -109,10 +128,17 @@ public final class LargeHouse {
     /** @return the texts with findings, and those in their groups: their products are not handed on */
     private Set<SourceFile> batch(List<SourceFile> batch, Set<Diagnostic> ofAll, Batches batches) {
         Set<SourceFile> own = set(batch);
-        List<CheckedProduct> held = new ArrayList<>();
-        CheckedHouse house = run(batch, false, own, held);
+        List<ParseResult> parsed = inOrder(batch);
+        Damage damage = Damage.of(parsed);
+        Findings findings = new Findings(damage);
+        parsed.forEach(result -> findings.addSyntax(result.diagnostics()));
+        House house = House.load(VocabularyLoader.products(vocabulary,
+                parsed.stream().map(ParseResult::tree).toList(), findings), damage, findings);
+        parsed.clear();
+        List<CheckedProduct> held = HouseCheck.products(house, product -> own.contains(product.span().file()), pages);
+        held.forEach(product -> findings.addAll(product.diagnostics()));
         Set<SourceFile> marked = set(List.of());
-        for (Diagnostic diagnostic : house.diagnostics()) {
+        for (Diagnostic diagnostic : findings.all()) {
             if (!ofAll.contains(diagnostic)) {
                 List<SourceFile> marks = Stream.concat(Stream.of(diagnostic.primary()), diagnostic.others().stream())
                         .map(mark -> mark.span().file()).filter(own::contains).toList();
@@ -130,39 +156,38 @@ public final class LargeHouse {
         products.accept(product);
     }
 
-    /**
-     * Checks what all texts rest on together with some more.
-     *
-     * @param first whether what does not depend on the products is checked as well
-     * @param in the texts whose products are checked
-     * @param held gets the products, unless it is the first run: those are handed on at once
-     */
-    private CheckedHouse run(List<SourceFile> some, boolean first, Set<SourceFile> in, List<CheckedProduct> held) {
+    /** What all texts rest on with some more, parsed, in the order of the texts. */
+    private List<ParseResult> inOrder(List<SourceFile> some) {
         List<ParseResult> parsed = new ArrayList<>(common);
         parsed.addAll(parsed(some));
         parsed.sort(Comparator.comparing(result -> places.get(result.tree().file())));
+        return parsed;
+    }
+
+    /**
+     * Checks what all texts rest on together with some more, as a house of its own.
+     *
+     * @param in the texts whose products are checked
+     */
+    private List<Diagnostic> together(List<SourceFile> some, Set<SourceFile> in) {
+        List<ParseResult> parsed = inOrder(some);
         Damage damage = Damage.of(parsed);
         Findings findings = new Findings(damage);
         parsed.forEach(result -> findings.addSyntax(result.diagnostics()));
         List<SyntaxTree> trees = parsed.stream().map(ParseResult::tree).toList();
         VocabularyLoader.Loaded loaded = VocabularyLoader.load(trees, texts.data(), calculations, findings);
-        if (first) {
-            RuleExamples.run(loaded.vocabulary(), findings);
-            WordsLoader.load(trees, loaded, findings, Set.of());
-        }
+        RuleExamples.run(loaded.vocabulary(), findings);
+        WordsLoader.load(trees, loaded, findings, Set.of());
         House house = House.load(loaded, damage, findings);
+        if (vocabulary == null) {
+            vocabulary = loaded;
+        }
         Set<String> names = new TreeSet<>(Set.of(NOTHING));
         house.routes().keySet().stream().filter(product -> in.contains(product.span().file()))
                 .forEach(product -> names.add(product.name()));
         CheckedHouse result = HouseCheck.check(house, findings, names);
-        List<CheckedProduct> all = result.products().stream()
-                .filter(product -> in.contains(product.product().span().file())).toList();
-        if (first) {
-            all.forEach(this::hand);
-        } else {
-            held.addAll(all);
-        }
-        return result;
+        result.products().stream().filter(product -> in.contains(product.product().span().file())).forEach(this::hand);
+        return result.diagnostics();
     }
 
     private static List<ParseResult> parsed(List<SourceFile> files) {

@@ -19,7 +19,6 @@ final class Outline {
     private final Set<String> products = new TreeSet<>();
     private final Set<String> likes = new TreeSet<>();
     private boolean plain;
-    private int rows;
     private int column = -1;
 
     private Outline(String productKind) {
@@ -116,17 +115,20 @@ final class Outline {
                 likes.add(words.get(i + 1));
             }
         }
-        rows = 0;
         column = -1;
         return family;
     }
 
     private void row(String line) {
         String[] cells = line.split("\\|", -1);
-        for (int i = 0; rows == 0 && i < cells.length; i++) {
-            column = cells[i].strip().equals(productKind) ? i : column;
+        for (int i = 0; i < cells.length; i++) {
+            if (cells[i].strip().equals(productKind)) {
+                // a grid's head; a family may have several grids
+                column = i;
+                return;
+            }
         }
-        if (rows++ > 0 && column >= 0 && column < cells.length) {
+        if (column >= 0 && column < cells.length) {
             products.add(cells[column].strip());
         }
     }

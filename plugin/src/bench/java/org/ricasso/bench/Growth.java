@@ -97,7 +97,7 @@ public final class Growth {
         List<SourceFile> own = texts.files().stream().filter(file -> !file.shipped()).toList();
         int times = Math.max(3, 3000 / count);
         double[] parse = least(() -> own.parallelStream().forEach(Parser::parse), times);
-        double[] check = least(() -> held(LargeHouse.check(texts, calculations, product -> { }), count), times);
+        double[] check = least(() -> held(LargeHouse.check(texts, calculations), count), times);
         for (int i = 0; i < 3; i++) {
             System.gc();
         }
@@ -110,7 +110,7 @@ public final class Growth {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(15);
         while (System.nanoTime() < end) {
             texts.files().parallelStream().forEach(Parser::parse);
-            LargeHouse.check(texts, calculations, product -> { });
+            LargeHouse.check(texts, calculations);
         }
     }
 

@@ -56,6 +56,33 @@ public final class Vocabulary implements Lexicon {
 
     Vocabulary() {}
 
+    /** The same with other products: all else is shared, and none of it is changed by that. */
+    Vocabulary(Vocabulary common) {
+        units = common.units;
+        arithmetic = common.arithmetic;
+        dimensions.putAll(common.dimensions);
+        dimensionNames.putAll(common.dimensionNames);
+        axes.putAll(common.axes);
+        stations.putAll(common.stations);
+        kinds.putAll(common.kinds);
+        entries.putAll(common.entries);
+        things.putAll(common.things);
+        calculations.putAll(common.calculations);
+        tables.putAll(common.tables);
+        tableTexts.putAll(common.tableTexts);
+        operations.putAll(common.operations);
+        operationTexts.putAll(common.operationTexts);
+        rules.putAll(common.rules);
+        rulesByOperation.putAll(common.rulesByOperation);
+        properties.addAll(common.properties);
+        byPath.putAll(common.byPath);
+        parts.putAll(common.parts);
+        settings.putAll(common.settings);
+        replaced.putAll(common.replaced);
+        productKind = common.productKind;
+        things.remove(productKind);
+    }
+
     void name(Measure measure, String name) {
         dimensionNames.putIfAbsent(measure, name);
     }

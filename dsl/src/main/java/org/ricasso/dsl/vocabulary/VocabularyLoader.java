@@ -21,6 +21,7 @@ import org.ricasso.dsl.house.Thing;
 import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Declaration;
+import org.ricasso.dsl.syntax.Declaration.ThingDeclaration;
 import org.ricasso.dsl.syntax.ExpressionResult;
 import org.ricasso.dsl.syntax.Head;
 import org.ricasso.dsl.syntax.Name;
@@ -35,14 +36,15 @@ import org.ricasso.shared.quantity.Measure;
  */
 public final class VocabularyLoader {
     private static final Set<String> BUILT_IN = Set.of("unit", "dimension", "axis", "family");
-    private final Vocabulary vocabulary = new Vocabulary();
+    private final Vocabulary vocabulary;
     private final Findings findings;
     private final List<Declaration.ThingDeclaration> things = new ArrayList<>();
     private final List<Family> families = new ArrayList<>();
     private final Set<String> finals = new TreeSet<>();
     private Map<String, Declaration.RouteDeclaration> routes = Map.of();
 
-    private VocabularyLoader(Findings findings) {
+    private VocabularyLoader(Vocabulary vocabulary, Findings findings) {
+        this.vocabulary = vocabulary;
         this.findings = findings;
     }
 
@@ -59,9 +61,25 @@ public final class VocabularyLoader {
 
     public static Loaded load(List<SyntaxTree> trees, Map<String, SourceFile> data, List<Calculation> calculations,
             Findings findings) {
-        VocabularyLoader loader = new VocabularyLoader(findings);
+        VocabularyLoader loader = new VocabularyLoader(new Vocabulary(), findings);
         loader.load(trees, data, calculations);
         return new Loaded(loader.vocabulary, List.copyOf(loader.things), List.copyOf(loader.families), loader.routes);
+    }
+
+    /**
+     * What was loaded, with other products: those of more texts, which hold nothing else, beside its own.
+     *
+     * @param common whose things are filled
+     * @param trees of the texts that it was loaded from, then of the others
+     * @return its things are products alone
+     */
+    public static Loaded products(Loaded common, List<SyntaxTree> trees, Findings findings) {
+        VocabularyLoader loader = new VocabularyLoader(new Vocabulary(common.vocabulary()), findings);
+        String productKind = common.vocabulary().productKind();
+        loader.things(loader.withFamilies(trees.stream().flatMap(tree -> tree.declarations().stream())
+                .filter(ThingDeclaration.class::isInstance).map(ThingDeclaration.class::cast)
+                .filter(thing -> thing.kind().text().equals(productKind) || thing.kind().text().equals("family")).toList()));
+        return new Loaded(loader.vocabulary, List.copyOf(loader.things), List.copyOf(loader.families), common.routes());
     }
 
     private void load(List<SyntaxTree> trees, Map<String, SourceFile> data, List<Calculation> calculations) {

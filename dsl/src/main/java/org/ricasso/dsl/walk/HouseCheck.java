@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Findings;
 import org.ricasso.dsl.diagnostics.Mark;
@@ -21,11 +22,7 @@ public final class HouseCheck {
      * @param only names or numbers of the products to check; empty for all
      */
     public static CheckedHouse check(House house, Findings loading, Set<String> only) {
-        List<Map.Entry<Thing, Route>> chosen = house.routes().entrySet().stream()
-                .filter(e -> only.isEmpty() || isMeant(e.getKey(), only))
-                .toList();
-        List<CheckedProduct> products = chosen.parallelStream()
-                .map(e -> new ProductCheck(house.vocabulary(), e.getKey(), e.getValue()).check()).toList();
+        List<CheckedProduct> products = products(house, product -> only.isEmpty() || isMeant(product, only), true);
         Findings all = loading;
         List<Finding> ofThings = new ArrayList<>();
         RuleCheck.things(house.vocabulary(), ofThings);
@@ -35,6 +32,17 @@ public final class HouseCheck {
         List<Diagnostic> diagnostics = new ArrayList<>(all.all());
         diagnostics.sort(Diagnostic.ORDER);
         return new CheckedHouse(products, house.vocabulary().things(), diagnostics);
+    }
+
+    /**
+     * Checks products alone, each on its own and in parallel.
+     *
+     * @param pages whether they are to have pages; without, they have no steps
+     */
+    public static List<CheckedProduct> products(House house, Predicate<Thing> chosen, boolean pages) {
+        List<Map.Entry<Thing, Route>> meant = house.routes().entrySet().stream().filter(e -> chosen.test(e.getKey())).toList();
+        return meant.parallelStream()
+                .map(e -> new ProductCheck(house.vocabulary(), e.getKey(), e.getValue()).check(pages)).toList();
     }
 
     /** By name, or by a text of its own such as a number. */

@@ -32,13 +32,14 @@ final class ProductCheck {
         this.route = route;
     }
 
-    CheckedProduct check() {
+    /** @param pages whether what its pages need is kept: its steps */
+    CheckedProduct check(boolean pages) {
         Walk walk = new Walk(vocabulary, route, Changes.none(product)).withMargins().run();
         List<Outcome> outcomes = new Characteristics(walk).judge();
         List<Diagnostic> diagnostics = new ArrayList<>();
         groups(walk).forEach(group -> diagnostics.add(group.diagnostic(walk)));
         diagnostics.sort(Diagnostic.ORDER);
-        return new CheckedProduct(product, new StepPages(walk).steps(), outcomes, walk.judgements, diagnostics);
+        return new CheckedProduct(product, pages ? new StepPages(walk).steps() : List.of(), outcomes, walk.judgements, diagnostics);
     }
 
     private static List<Group> groups(Walk walk) {
