@@ -39,10 +39,7 @@ final class GeneratedHouse {
      * @param shorter whether to leave out what the strip-cut knife can do without, so that 24 steps are left
      */
     static Texts of(String file, boolean shorter, int knives) throws IOException {
-        List<SourceFile> files = new ArrayList<>();
-        for (String works : List.of("works.ricasso", "stock-and-tools.ricasso")) {
-            files.add(new SourceFile(works, Files.readString(HOUSE.resolve(works)), false));
-        }
+        List<SourceFile> files = works();
         String text = Files.readString(HOUSE.resolve(file));
         if (shorter) {
             text = shortened(text);
@@ -56,26 +53,52 @@ final class GeneratedHouse {
         return Ricasso.withShipped(new Texts(files, Map.of()));
     }
 
+    /** What every size has its own of, with values that are as right for the shorter strip-cut knife as its own. */
+    private static final String[][] SIZED = {{"stock", "strip-180"}, {"blade.length", "90 ± 0.8 mm"},
+        {"blade.height", "20 ± 0.5 mm"}, {"blade.spine.heel", "1.60 ± 0.08 mm"}, {"blade.spine.middle", "1.45 ± 0.08 mm"},
+        {"blade.spine.before-tip", "0.90 ± 0.08 mm"}, {"blade.edge.behind", "0.25 ± 0.05 mm"},
+        {"handle.length", "100 ± 0.5 mm"}, {"mass", "47 ± 3 g"}, {"balance", "-38 ± 4 mm"}, {"guard", "\"blister guard\""},
+        {"route.30.tool", "B-1109"}, {"route.140.deflection", "12 ± 2 mm"}, {"route.140.over", "80 mm"},
+        {"route.150.program", "\"TG-1109 v5\""}, {"route.150.spine-to.heel", "1.63 ± 0.04 mm"},
+        {"route.150.spine-to.middle", "1.48 ± 0.04 mm"}, {"route.150.spine-to.before-tip", "0.93 ± 0.04 mm"},
+        {"route.150.edge-to", "0.27 ± 0.03 mm"}, {"route.250.length-to", "100 ± 0.3 mm"}, {"route.350.carton", "\"blister 90\""}};
+
     /**
      * As many of the shorter strip-cut knives, from families: each hundred is a knife that is written out and a family with
      * the others as its rows, which are tempered and numbered each in its own way.
      */
     static Texts families(int knives) throws IOException {
-        List<SourceFile> files = new ArrayList<>();
-        files.add(new SourceFile("works.ricasso", Files.readString(HOUSE.resolve("works.ricasso")), false));
-        String text = shortened(Files.readString(HOUSE.resolve("paring-90.ricasso")));
+        List<SourceFile> files = works();
+        // a column names a place along the blade that is there in every size
+        String text = shortened(Files.readString(HOUSE.resolve("paring-90.ricasso")))
+                .replaceAll("\\| 45 mm +\\|", "| middle |").replaceAll("\\| tip - 10 mm +\\|", "| before-tip |");
         for (int i = 0; i < knives; i += 100) {
             StringBuilder family = new StringBuilder(copy(text, i)).append("\nfamily sizes-").append(i).append(" like paring-90-")
                     .append(i).append(" {\n    sizes:\n")
-                    .append("        | knife | title | number | route.110.temperature | route.110.hold |\n");
+                    .append("        | knife | title | number | route.110.temperature | route.110.hold |");
+            for (String[] column : SIZED) {
+                family.append(' ').append(column[0]).append(" |");
+            }
             for (int k = i + 1; k < Math.min(knives, i + 100); k++) {
                 family.append(String.format(Locale.ROOT,
-                        "        | size-%d | \"Paring knife %d\" | \"AB-X%d\" | %d ± 5 °C | %d (+20/0) min |%n", k, k, k,
+                        "\n        | size-%d | \"Paring knife %d\" | \"AB-X%d\" | %d ± 5 °C | %d (+20/0) min |", k, k, k,
                         176 + k % 7, 120 + k % 11));
+                for (String[] column : SIZED) {
+                    family.append(' ').append(column[1]).append(" |");
+                }
             }
-            files.add(new SourceFile("family-" + i + ".ricasso", family.append("}\n").toString(), false));
+            files.add(new SourceFile("family-" + i + ".ricasso", family.append("\n}\n").toString(), false));
         }
         return Ricasso.withShipped(new Texts(files, Map.of()));
+    }
+
+    /** The texts of the demonstration house that hold no knife. */
+    private static List<SourceFile> works() throws IOException {
+        List<SourceFile> files = new ArrayList<>();
+        for (String name : List.of("works.ricasso", "stock-and-tools.ricasso")) {
+            files.add(new SourceFile(name, Files.readString(HOUSE.resolve(name)), false));
+        }
+        return files;
     }
 
     private static String shortened(String text) {
