@@ -19,6 +19,7 @@ import org.ricasso.dsl.house.Texts;
 import org.ricasso.dsl.rules.RuleExamples;
 import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.syntax.Damage;
+import org.ricasso.dsl.syntax.Declaration;
 import org.ricasso.dsl.syntax.ParseResult;
 import org.ricasso.dsl.syntax.Parser;
 import org.ricasso.dsl.syntax.SyntaxTree;
@@ -34,7 +35,9 @@ import org.ricasso.shared.calculation.Calculation;
  * of each nothing is kept but what was found.
  *
  * <p>What is found is the same as by {@link Ricasso#check}. A batch in which nothing is found is done with. All texts in which
- * something is found are checked once more together, since findings in several texts may have one cause.
+ * something is found are checked once more together, since findings in several texts may have one cause. A house that can
+ * only be judged as a whole is: one with a lock or settings to be solved, with words of its own, with a vocabulary of its own
+ * altogether, or one whose common texts cannot be read.
  */
 public final class LargeHouse {
     /** Products that are held at a time. */
@@ -42,8 +45,7 @@ public final class LargeHouse {
     /** The name of no product. */
     private static final String NOTHING = "";
     private static final Pattern WORKPIECE = Pattern.compile("(?m)^[ \\t]*workpiece[ \\t]+of[ \\t]+([\\p{L}\\d_-]+)");
-    private static final Pattern SOLVE = Pattern.compile("(?<![\\p{L}\\d-])solve[ \\t]*\\(");
-    private static final Pattern WORDS = Pattern.compile("(?m)^[ \\t]*words[ \\t]+[\\p{L}-]+[ \\t]*\\{");
+    private static final String SOLVE = "solve";
     private final Texts texts;
     private final Map<SourceFile, Integer> places = new IdentityHashMap<>();
     private final List<Calculation> calculations;
@@ -82,7 +84,8 @@ public final class LargeHouse {
     private Verdict check(int size) {
         List<SourceFile> inOrder = texts.inOrder();
         String productKind = productKind(inOrder);
-        if (productKind == null || texts.lock() != null || inOrder.stream().anyMatch(LargeHouse::speaksOfAll)) {
+        if (productKind == null || texts.lock() != null
+                || inOrder.stream().anyMatch(file -> !file.shipped() && solves(file))) {
             return whole();
         }
         for (int i = 0; i < inOrder.size(); i++) {
@@ -90,8 +93,9 @@ public final class LargeHouse {
         }
         Batches batches = new Batches(inOrder, productKind);
         common = parsed(batches.common());
-        if (common.stream().anyMatch(result -> !result.diagnostics().isEmpty())) {
-            // what cannot be read may be what any product lacks
+        // what cannot be read may be what any product lacks; words of the works may be missing for any of them
+        if (common.stream().anyMatch(result -> !result.diagnostics().isEmpty() || !result.tree().file().shipped()
+                && result.tree().declarations().stream().anyMatch(Declaration.WordsDeclaration.class::isInstance))) {
             return whole();
         }
         List<Diagnostic> ofAll = together(List.of(), set(batches.common()));
@@ -103,9 +107,19 @@ public final class LargeHouse {
         return new Verdict(checked, found);
     }
 
-    /** Whether a text of the works has what only a whole house can be asked: words of its own, or settings to be solved. */
-    private static boolean speaksOfAll(SourceFile file) {
-        return !file.shipped() && (WORDS.matcher(file.text()).find() || SOLVE.matcher(file.text()).find());
+    /** Whether settings of a text are to be solved: a lock speaks of all products at once. */
+    private static boolean solves(SourceFile file) {
+        String text = file.text();
+        for (int at = text.indexOf(SOLVE); at >= 0; at = text.indexOf(SOLVE, at + 1)) {
+            int behind = at + SOLVE.length();
+            while (behind < text.length() && (text.charAt(behind) == ' ' || text.charAt(behind) == '\t')) {
+                behind++;
+            }
+            if (behind < text.length() && text.charAt(behind) == '(') {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The kind of the products as a shipped text declares it; null where the works declares its own. */
