@@ -18,13 +18,16 @@ import org.ricasso.dsl.house.Texts;
 import org.ricasso.dsl.source.SourceFile;
 
 /**
- * Operations of blanking, forging, heat, grinding and surface that the demonstration house does not use: each stands in a
+ * Operations that the demonstration house does not use: each stands in a
  * valid route, and for each of its needs there is a route in which a step before it spoils that need and no other. The
  * routes and spoiled values are invented.
  */
-class BlankAndBladeNeedsTest {
-    private static final SourceFile ROUTES = new SourceFile("blank-and-blade.ricasso", resource("blank-and-blade.ricasso"), false);
-    private static final List<Row> ROWS = resource("blank-and-blade-needs.csv").lines().skip(1).map(Row::of).toList();
+class NeedsOfOperationsTest {
+    private static final List<String> PARTS = List.of("blank-and-blade", "handles-and-edges");
+    private static final List<SourceFile> ROUTES = PARTS.stream()
+            .map(p -> new SourceFile(p + ".ricasso", resource(p + ".ricasso"), false)).toList();
+    private static final List<Row> ROWS = PARTS.stream()
+            .flatMap(p -> resource(p + "-needs.csv").lines().skip(1)).map(Row::of).toList();
 
     /** One need, the knife whose route has the operation, the step's number, and what a step right before it does. */
     private record Row(String operation, String need, String knife, int step, String works, String spoils) {
@@ -71,7 +74,7 @@ class BlankAndBladeNeedsTest {
         Map<String, Long> written = new TreeMap<>();
         tried.keySet().forEach(o -> written.put(o, TrialHouse.whole().file("ricasso/operations/" + o + ".ricasso").text().lines()
                 .filter(l -> l.contains(" else \"")).count()));
-        assertThat(tried).isEqualTo(written).hasSize(20);
+        assertThat(tried).isEqualTo(written).hasSize(38);
     }
 
     /** Findings at one place are told once; so each house has one fault of an operation at most. */
@@ -106,13 +109,13 @@ class BlankAndBladeNeedsTest {
     private static TrialHouse house(String faults) {
         Texts whole = TrialHouse.single().texts();
         List<SourceFile> files = new ArrayList<>(whole.files());
-        files.add(ROUTES);
+        files.addAll(ROUTES);
         files.add(new SourceFile("faults.ricasso", faults, false));
         return TrialHouse.of(new Texts(files, whole.data(), whole.lock()));
     }
 
     private static String resource(String name) {
-        try (InputStream in = BlankAndBladeNeedsTest.class.getResourceAsStream(name)) {
+        try (InputStream in = NeedsOfOperationsTest.class.getResourceAsStream(name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
