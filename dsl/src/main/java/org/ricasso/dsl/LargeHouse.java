@@ -20,6 +20,7 @@ import org.ricasso.dsl.rules.RuleExamples;
 import org.ricasso.dsl.source.SourceFile;
 import org.ricasso.dsl.syntax.Damage;
 import org.ricasso.dsl.syntax.Declaration;
+import org.ricasso.dsl.syntax.Expression;
 import org.ricasso.dsl.syntax.ParseResult;
 import org.ricasso.dsl.syntax.Parser;
 import org.ricasso.dsl.syntax.SyntaxTree;
@@ -45,7 +46,6 @@ public final class LargeHouse {
     /** The name of no product. */
     private static final String NOTHING = "";
     private static final Pattern WORKPIECE = Pattern.compile("(?m)^[ \\t]*workpiece[ \\t]+of[ \\t]+([\\p{L}\\d_-]+)");
-    private static final String SOLVE = "solve";
     private final Texts texts;
     private final Map<SourceFile, Integer> places = new IdentityHashMap<>();
     private final List<Calculation> calculations;
@@ -110,8 +110,8 @@ public final class LargeHouse {
     /** Whether settings of a text are to be solved: a lock speaks of all products at once. */
     private static boolean solves(SourceFile file) {
         String text = file.text();
-        for (int at = text.indexOf(SOLVE); at >= 0; at = text.indexOf(SOLVE, at + 1)) {
-            int behind = at + SOLVE.length();
+        for (int at = text.indexOf(Expression.Call.SOLVE); at >= 0; at = text.indexOf(Expression.Call.SOLVE, at + 1)) {
+            int behind = at + Expression.Call.SOLVE.length();
             while (behind < text.length() && (text.charAt(behind) == ' ' || text.charAt(behind) == '\t')) {
                 behind++;
             }

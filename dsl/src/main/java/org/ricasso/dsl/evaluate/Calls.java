@@ -15,8 +15,6 @@ import org.ricasso.shared.quantity.Measure;
 final class Calls {
     private static final Set<String> FUNCTIONS = new TreeSet<>(Set.of("min", "max", "abs", "overlaps", "inside", "scatter",
             "set-to", "known", "one-of"));
-    /** Has a meaning as a step's setting alone, where it is read before any call is. */
-    static final String SOLVE = "solve";
     private final Checker checker;
 
     Calls(Checker checker) {
@@ -39,13 +37,13 @@ final class Calls {
         if (calculation != null) {
             return calculation(call, calculation);
         }
-        if (name.equals(SOLVE)) {
+        if (name.equals(Expression.Call.SOLVE)) {
             checker.findings.error("solve-misplaced", call.span(),
                     "`solve(…)` stands only as the whole value of a step's setting");
             return Checker.fault(call.span());
         }
         Set<String> known = new TreeSet<>(FUNCTIONS);
-        known.add(SOLVE);
+        known.add(Expression.Call.SOLVE);
         known.addAll(checker.lexicon.tableNames());
         known.addAll(checker.lexicon.calculationNames());
         checker.findings.unknownName(call.name().span(), "function, table or calculation", name, known);

@@ -24,7 +24,6 @@ import org.ricasso.shared.quantity.Quantity;
 
 /** Reads {@code solve(property, within: tolerance)}, which stands in place of a step's setting. */
 final class SolveReader {
-    private static final String NAME = "solve";
     private static final String WITHIN = "within";
     private final Vocabulary vocabulary;
     private final Findings findings;
@@ -35,7 +34,7 @@ final class SolveReader {
     }
 
     static boolean isSolve(EntryValue value) {
-        return value instanceof Expression.Call call && call.target() == null && call.name().text().equals(NAME);
+        return value instanceof Expression.Call call && call.target() == null && call.name().text().equals(Expression.Call.SOLVE);
     }
 
     /**
@@ -61,7 +60,7 @@ final class SolveReader {
         Expression within = null;
         for (Expression.Argument argument : call.arguments()) {
             if (argument.name() != null && !argument.name().text().equals(WITHIN)) {
-                findings.unknownName(argument.name().span(), "argument of " + NAME, argument.name().text(), List.of(WITHIN));
+                findings.unknownName(argument.name().span(), "argument of " + Expression.Call.SOLVE, argument.name().text(), List.of(WITHIN));
                 return Optional.empty();
             }
             if (argument.name() == null ? asked != null : within != null) {
@@ -80,7 +79,7 @@ final class SolveReader {
     }
 
     private Optional<Solve> wrong(Expression.Call call, String missing) {
-        findings.error("wrong-arguments", call.span(), NAME + " takes a property and `" + WITHIN
+        findings.error("wrong-arguments", call.span(), Expression.Call.SOLVE + " takes a property and `" + WITHIN
                 + ":`, its setting's tolerance either way" + missing);
         return Optional.empty();
     }

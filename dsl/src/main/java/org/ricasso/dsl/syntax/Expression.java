@@ -49,6 +49,9 @@ public sealed interface Expression extends EntryValue {
 
     /** {@code name(…)}, or {@code target.name(…)}; {@code target} is {@code null} for the first. */
     record Call(Expression target, Name name, List<Argument> arguments, Span span) implements Expression {
+        /** Asks for a setting that is to be found; has a meaning as a step's setting alone, where it is read before any call is. */
+        public static final String SOLVE = "solve";
+
         public Call {
             arguments = List.copyOf(arguments);
         }
