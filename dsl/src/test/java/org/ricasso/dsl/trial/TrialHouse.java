@@ -61,10 +61,14 @@ public final class TrialHouse {
         return new TrialHouse(WHOLE);
     }
 
-    /** The house without the other sizes of the cook's knife, so that a mistake in the route is one knife's alone. */
+    /** The house with one cook's knife and the paring knife alone, so that a mistake in works or route is one knife's alone. */
     public static TrialHouse single() {
-        return new TrialHouse(new Texts(WHOLE.files().stream().filter(f -> !f.name().equals(SIZES)).toList(), WHOLE.data(),
-                WHOLE.lock()));
+        return new TrialHouse(new Texts(WHOLE.files().stream().filter(f -> !isAnotherKnife(f)).toList(), WHOLE.data(), WHOLE.lock()));
+    }
+
+    private static boolean isAnotherKnife(SourceFile file) {
+        boolean knives = file.text().lines().anyMatch(l -> l.startsWith("knife ") || l.startsWith("family "));
+        return !file.shipped() && knives && !file.name().equals(COOKS) && !file.name().equals(PARING);
     }
 
     public static TrialHouse of(Texts texts) {
