@@ -27,7 +27,7 @@ public record House(Vocabulary vocabulary, Map<Thing, Route> routes) {
     public static House load(VocabularyLoader.Loaded loaded, Damage damage, Findings findings) {
         Vocabulary vocabulary = loaded.vocabulary();
         ThingReader things = new ThingReader(vocabulary, findings, loaded.things(), damage);
-        RouteTexts texts = new RouteTexts(findings, loaded.routes());
+        RouteTexts texts = new RouteTexts(findings, loaded.routes(), MeasureReader.entries(vocabulary));
         texts.resolveAll();
         Map<Thing, ResolvedRoute> resolved = new LinkedHashMap<>();
         if (vocabulary.productKind() != null && !damage.ofVocabulary()) {

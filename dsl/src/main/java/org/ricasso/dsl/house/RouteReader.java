@@ -1,18 +1,14 @@
 package org.ricasso.dsl.house;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Edit;
 import org.ricasso.dsl.diagnostics.Findings;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.diagnostics.Remedy;
 import org.ricasso.dsl.evaluate.EntryType;
-import org.ricasso.dsl.evaluate.Frame;
-import org.ricasso.dsl.evaluate.Property;
 import org.ricasso.dsl.evaluate.Type;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.source.Span;
@@ -140,7 +136,7 @@ final class RouteReader {
     }
 
     private static RouteStep unknown(ResolvedStep step) {
-        return new RouteStep(step.number(), null, null, new Value[0], new Span[0], List.of(),
+        return new RouteStep(step.number(), null, null, new Value[0], new Span[0], List.of(), List.of(),
                 step.step().operation().span(), step.step().span(), step.step().number().span(), step.takenAt(), step.own(),
                 List.of());
     }
@@ -158,7 +154,7 @@ final class RouteReader {
         }
         Value[] settings = new Value[operation.takes().size()];
         Span[] places = new Span[settings.length];
-        Map<Integer, RouteStep.Measure> measures = new LinkedHashMap<>();
+        MeasureReader measures = new MeasureReader(vocabulary, findings, product, operation, damaged);
         List<Solve> solves = new ArrayList<>();
         boolean strange = false;
         boolean unread = damaged;
@@ -174,13 +170,13 @@ final class RouteReader {
             } else if (item instanceof Block.Item.Entry entry) {
                 strange |= !setting(operation, entry, settings, places, damaged);
             } else if (item instanceof Block.Item.Nested nested) {
-                unread |= !measure(operation, nested, measures, damaged);
+                unread |= !measures.read(nested);
             }
         }
         // what is missing may be what was written by a name that nobody knows
         boolean open = damaged || strange;
         if (unread) {
-            unread(operation, step, measures);
+            measures.mayMeasureAll(step.operation().span());
         }
         for (int i = 0; i < settings.length; i++) {
             EntryType setting = operation.takes().get(i);
@@ -195,16 +191,8 @@ final class RouteReader {
             }
         }
         return new RouteStep(number(step), operation, centre(step, operation, damaged), settings, places,
-                List.copyOf(measures.values()), step.operation().span(), step.span(), step.number().span(), resolved.takenAt(),
+                measures.measures(), measures.watches(), step.operation().span(), step.span(), step.number().span(), resolved.takenAt(),
                 resolved.own(), solves);
-    }
-
-    /** What a step that was not read whole may measure as well. */
-    private void unread(Operation operation, Step step, Map<Integer, RouteStep.Measure> measures) {
-        for (int slot : operation.measures()) {
-            measures.putIfAbsent(slot, new RouteStep.Measure(vocabulary.properties().get(slot),
-                    new Value.Entries(Map.of()), FAULT, step.operation().span(), Map.of()));
-        }
     }
 
     /** @return false if the operation takes no setting of that name */
@@ -276,76 +264,5 @@ final class RouteReader {
 
     private static String types(Operation operation) {
         return String.join(" or ", operation.at().stream().map(Thing::name).toList());
-    }
-
-    /** @return false if the operation measures nothing of that name */
-    private boolean measure(Operation operation, Block.Item.Nested nested, Map<Integer, RouteStep.Measure> measures,
-            boolean damaged) {
-        Name name = nested.name();
-        Property property = null;
-        TreeSet<String> known = new TreeSet<>();
-        for (int slot : operation.measures()) {
-            Property one = vocabulary.properties().get(slot);
-            known.add(one.name());
-            boolean own = one.part() == null || one.part().equals(operation.works());
-            if (one.name().equals(name.text()) && (property == null || own)) {
-                property = one;
-            }
-        }
-        if (property == null) {
-            findings.unknownName(name.span(), "property that " + operation.name() + " measures", name.text(), known);
-            return false;
-        }
-        Value limit = null;
-        Map<String, Value> entries = new LinkedHashMap<>();
-        Map<String, Span> places = new LinkedHashMap<>();
-        Map<String, EntryType> types = vocabulary.entries("measurement");
-        if (types == null) {
-            findings.error("kind-missing", name.span(), "the vocabulary declares no kind measurement");
-            measures.put(property.slot(), new RouteStep.Measure(property, new Value.Entries(Map.of()), FAULT, name.span(), Map.of()));
-            return true;
-        }
-        EntryReader reader = new EntryReader(vocabulary, findings, product);
-        boolean open = damaged;
-        for (Block.Item item : nested.block().items()) {
-            if (!(item instanceof Block.Item.Entry entry)) {
-                findings.error("wrong-type", item.span(), "a measurement has entries only");
-                open = true;
-                continue;
-            }
-            String key = entry.path().text();
-            places.put(key, entry.value().span());
-            if (key.equals("limit")) {
-                limit = reader.read(entry.value(), EntryType.plain("limit", limitType(property), null, entry.span()));
-            } else if (types.containsKey(key)) {
-                entries.put(key, reader.read(entry.value(), types.get(key)));
-            } else {
-                TreeSet<String> all = new TreeSet<>(types.keySet());
-                all.add("limit");
-                findings.unknownName(entry.path().span(), "entry of a measurement", key, all);
-                open = true;
-            }
-        }
-        if (limit == null && open) {
-            limit = FAULT;
-        }
-        for (EntryType type : types.values()) {
-            if (entries.containsKey(type.name())) {
-                continue;
-            }
-            if (type.byDefault() != null) {
-                entries.put(type.name(), type.byDefault().eval(new Frame()));
-            } else if (!type.optional() && !open) {
-                findings.error("missing-entry", name.span(), "the measurement of " + name + " says nothing of "
-                        + type.name() + ": " + Type.describe(type.type()) + " is asked for");
-                entries.put(type.name(), FAULT);
-            }
-        }
-        measures.put(property.slot(), new RouteStep.Measure(property, new Value.Entries(entries), limit, name.span(), places));
-        return true;
-    }
-
-    private static Type limitType(Property property) {
-        return property.type() instanceof Type.WordsOf ? new Type.ListOf(property.type()) : property.type();
     }
 }

@@ -16,7 +16,8 @@ import org.ricasso.dsl.vocabulary.Operation;
  * @param centre its work centre, or null
  * @param settings written settings in the order of the operation; null where the default stands
  * @param places where each is written; null where the default stands
- * @param measures what is measured
+ * @param measures properties that are measured
+ * @param watches settings that are watched
  * @param span where the step is marked: its operation's name
  * @param head its number to its centre
  * @param numbered its number
@@ -25,9 +26,10 @@ import org.ricasso.dsl.vocabulary.Operation;
  * @param solves settings that are solved for; their values are unknown until the house has been solved
  */
 public record RouteStep(int number, Operation operation, Thing centre, Value[] settings, Span[] places,
-        List<Measure> measures, Span span, Span head, Span numbered, Span takenAt, Set<Span> own, List<Solve> solves) {
+        List<Measure> measures, List<Watch> watches, Span span, Span head, Span numbered, Span takenAt, Set<Span> own, List<Solve> solves) {
     public RouteStep {
         measures = List.copyOf(measures);
+        watches = List.copyOf(watches);
         solves = List.copyOf(solves);
     }
 
@@ -35,8 +37,8 @@ public record RouteStep(int number, Operation operation, Thing centre, Value[] s
     public RouteStep solved(Solve solve, Value value, Span locked) {
         Value[] other = settings.clone();
         other[solve.setting()] = value;
-        return new RouteStep(number, operation, centre, other, places, measures, span, head, numbered, takenAt, own,
-                solves.stream().map(s -> s == solve ? s.at(locked) : s).toList());
+        return new RouteStep(number, operation, centre, other, places, measures, watches, span, head, numbered, takenAt,
+                own, solves.stream().map(s -> s == solve ? s.at(locked) : s).toList());
     }
 
     /** What a setting is solved for, or null where it is not. */
@@ -60,6 +62,20 @@ public record RouteStep(int number, Operation operation, Thing centre, Value[] s
      */
     public record Measure(Property property, Value.Entries entries, Value limit, Span span, Map<String, Span> places) {
         public Measure {
+            places = Map.copyOf(places);
+        }
+    }
+
+    /**
+     * A setting that the step watches while it works: a process characteristic, whose limit is the setting with its tolerance.
+     *
+     * @param setting its index in the operation
+     * @param entries the entries of kind {@code measurement}
+     * @param span the setting's name where it is watched
+     * @param places where the entries are written, by name; defaults have none
+     */
+    public record Watch(int setting, Value.Entries entries, Span span, Map<String, Span> places) {
+        public Watch {
             places = Map.copyOf(places);
         }
     }

@@ -28,11 +28,14 @@ import org.ricasso.dsl.syntax.Step;
 final class RouteTexts {
     private final Findings findings;
     private final Map<String, RouteDeclaration> declared;
+    private final Set<String> measuring;
     private final Map<String, ResolvedRoute> resolved = new HashMap<>();
 
-    RouteTexts(Findings findings, Map<String, RouteDeclaration> declared) {
+    /** @param measuring what may stand in a measuring block, which tells it from one that names stations of a grid */
+    RouteTexts(Findings findings, Map<String, RouteDeclaration> declared, Set<String> measuring) {
         this.findings = findings;
         this.declared = declared;
+        this.measuring = measuring;
         chains();
     }
 
@@ -188,6 +191,7 @@ final class RouteTexts {
                 List<ResolvedStep> home = parts.home(steps, change.step().number());
                 int index = find(home, change.step().number(), change.step().operation());
                 if (index >= 0) {
+                    twice(change.step().block());
                     home.set(index, changed(home.get(index), change.step().centre(), change.step().block(), Set.of()));
                 }
             } else if (item instanceof RouteItem.Cell cell) {
@@ -265,24 +269,13 @@ final class RouteTexts {
     private List<Block.Item> merged(List<Block.Item> base, List<Block.Item> with, Set<Span> own) {
         List<Block.Item> result = new ArrayList<>(base);
         for (Block.Item item : with) {
-            int index = -1;
-            for (int i = 0; i < result.size(); i++) {
-                if (name(result.get(i)).equals(name(item))) {
-                    index = i;
-                }
-            }
+            int index = indexOf(result, item);
             Block.Item merged = item;
-            if (item instanceof Block.Item.Nested nested && index >= 0
-                    && result.get(index) instanceof Block.Item.Nested earlier) {
-                merged = new Block.Item.Nested(earlier.name(), new Block(merged(earlier.block().items(),
-                        nested.block().items(), own), earlier.block().span()), earlier.span());
-            } else if (item instanceof Block.Item.Nested stations && index >= 0
-                    && result.get(index) instanceof Block.Item.Entry along && along.value() instanceof Grid grid) {
-                Grid whole = stations(stations.block(), grid, along.path().text());
-                if (!whole.span().equals(grid.span())) {
-                    own.add(whole.span());
-                }
-                merged = new Block.Item.Entry(along.path(), whole, along.span());
+            if (index >= 0 && item instanceof Block.Item.Nested nested) {
+                merged = result.get(index) instanceof Block.Item.Nested earlier
+                        ? new Block.Item.Nested(earlier.name(), new Block(merged(earlier.block().items(),
+                                nested.block().items(), own), earlier.block().span()), earlier.span())
+                        : stations(nested.block(), (Block.Item.Entry) result.get(index), own);
             } else {
                 values(item, own);
             }
@@ -293,6 +286,50 @@ final class RouteTexts {
             }
         }
         return result;
+    }
+
+    /** Reports what stands twice in a block: merged with what is taken over, the last would win silently. */
+    private void twice(Block block) {
+        List<Block.Item> items = block.items();
+        for (int i = 0; i < items.size(); i++) {
+            Block.Item item = items.get(i);
+            items.subList(0, i).stream().filter(e -> e.getClass() == item.getClass() && name(e).equals(name(item))).findFirst()
+                    .ifPresent(earlier -> findings.add(Diagnostic.error("declared-twice",
+                            new Mark(named(item), name(item) + " stands twice")).and(new Mark(named(earlier), "first here"))));
+            if (item instanceof Block.Item.Nested nested) {
+                twice(nested.block());
+            }
+        }
+    }
+
+    private static Span named(Block.Item item) {
+        return item instanceof Block.Item.Entry entry ? entry.path().span()
+                : item instanceof Block.Item.Nested nested ? nested.name().span() : item.span();
+    }
+
+    /** What an item is merged with, or -1: an entry with its entry, a block with its block, or stations with their grid. */
+    private int indexOf(List<Block.Item> items, Block.Item wanted) {
+        boolean measures = wanted instanceof Block.Item.Nested block && block.block().items().stream()
+                .anyMatch(i -> measuring.contains(name(i)));
+        int result = -1;
+        for (int i = 0; i < items.size(); i++) {
+            Block.Item item = items.get(i);
+            boolean fits = item.getClass() == wanted.getClass() || wanted instanceof Block.Item.Nested && !measures
+                    && item instanceof Block.Item.Entry along && along.value() instanceof Grid;
+            if (fits && name(item).equals(name(wanted)) && (result < 0 || item instanceof Block.Item.Entry)) {
+                result = i;
+            }
+        }
+        return result;
+    }
+
+    private Block.Item stations(Block written, Block.Item.Entry along, Set<Span> own) {
+        Grid grid = (Grid) along.value();
+        Grid whole = stations(written, grid, along.path().text());
+        if (!whole.span().equals(grid.span())) {
+            own.add(whole.span());
+        }
+        return new Block.Item.Entry(along.path(), whole, along.span());
     }
 
     private Grid stations(Block written, Grid grid, String what) {

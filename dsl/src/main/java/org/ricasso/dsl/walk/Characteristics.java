@@ -68,6 +68,7 @@ final class Characteristics {
     List<Outcome> judge() {
         specified(vocabulary, walk.product).forEach(this::judge);
         undeclared();
+        unbounded();
         walk.markTakenOver();
         return outcomes;
     }
@@ -165,6 +166,27 @@ final class Characteristics {
                     add("measured-undeclared", Severity.ERROR, measure.span(), measure.property().name()
                             + " is measured, but the spec does not ask for it and the step states no limit", List.of(),
                             List.of("without a limit nobody knows what to do with the reading"));
+                }
+            }
+        }
+    }
+
+    /** Watched settings that no reading can be held against. */
+    private void unbounded() {
+        for (int i = 0; i < walk.steps.size(); i++) {
+            RouteStep step = walk.steps.get(i);
+            for (RouteStep.Watch watch : step.watches()) {
+                Value set = walk.settings[i][watch.setting()];
+                String name = step.operation().takes().get(watch.setting()).name();
+                if (set instanceof Value.Absent) {
+                    add("watched-not-set", Severity.ERROR, watch.span(), name + " is watched, but the step does not set it",
+                            List.of(new Mark(step.span(), "the step")), List.of("a reading is held against the setting"));
+                } else if (set instanceof Value.Num num && num.quantity().aim().width() == 0) {
+                    Span place = step.places()[watch.setting()];
+                    add("watched-without-tolerance", Severity.ERROR, watch.span(), name + " is watched, but "
+                            + Shows.show(set) + " has no tolerance", place == null ? List.of()
+                                    : List.of(new Mark(place, "set here")),
+                            List.of("no reading is ever exactly that, and nobody knows from where on to react"));
                 }
             }
         }

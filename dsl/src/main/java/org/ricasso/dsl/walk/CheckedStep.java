@@ -20,7 +20,8 @@ import org.ricasso.dsl.source.Span;
  * @param settings what the step takes
  * @param arrival what the piece must be like
  * @param work the work, line by line, with what stands in the holes
- * @param measured what is measured
+ * @param measured what is measured of the piece
+ * @param watched settings that are watched while the step works
  * @param handOver what the step changes
  * @param setUp time to set up in seconds at least, or NaN where not stated
  * @param run the time a step takes as written and computed, or {@code null}
@@ -29,8 +30,8 @@ import org.ricasso.dsl.source.Span;
  */
 public record CheckedStep(int number, String operation, String title, String purpose, String works,
         Map<String, Value> attributes, Thing centre, List<Setting> settings, List<Arrival> arrival,
-        List<Filled> work, List<Measured> measured, List<HandOver> handOver, double setUp, Value run, Span span,
-        List<Brought> brought) {
+        List<Filled> work, List<Measured> measured, List<Watched> watched, List<HandOver> handOver, double setUp, Value run,
+        Span span, List<Brought> brought) {
     public CheckedStep {
         // shared by all steps of an operation, which never changes it
         attributes = java.util.Collections.unmodifiableMap(attributes);
@@ -38,15 +39,16 @@ public record CheckedStep(int number, String operation, String title, String pur
         arrival = List.copyOf(arrival);
         work = List.copyOf(work);
         measured = List.copyOf(measured);
+        watched = List.copyOf(watched);
         handOver = List.copyOf(handOver);
         brought = List.copyOf(brought);
     }
 
-    /** A step that rests on nothing but what comes with the tool. */
+    /** A step that watches no setting and rests on nothing but what comes with the tool. */
     public CheckedStep(int number, String operation, String title, String purpose, String works,
             Map<String, Value> attributes, Thing centre, List<Setting> settings, List<Arrival> arrival,
             List<Filled> work, List<Measured> measured, List<HandOver> handOver, double setUp, Value run, Span span) {
-        this(number, operation, title, purpose, works, attributes, centre, settings, arrival, work, measured, handOver,
+        this(number, operation, title, purpose, works, attributes, centre, settings, arrival, work, measured, List.of(), handOver,
                 setUp, run, span, List.of());
     }
 
@@ -88,6 +90,19 @@ public record CheckedStep(int number, String operation, String title, String pur
      */
     public record Measured(String path, String name, Value limit, boolean characteristic, Map<String, Value> entries) {
         public Measured {
+            entries = java.util.Collections.unmodifiableMap(entries);
+        }
+    }
+
+    /**
+     * A setting that is watched while the step works: a process characteristic.
+     *
+     * @param setting its name
+     * @param limit what it is judged by: the setting with its tolerance
+     * @param entries gauge, sample, reaction and whatever else kind measurement declares
+     */
+    public record Watched(String setting, Value limit, Map<String, Value> entries) {
+        public Watched {
             entries = java.util.Collections.unmodifiableMap(entries);
         }
     }

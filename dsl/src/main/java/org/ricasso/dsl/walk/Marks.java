@@ -84,6 +84,7 @@ final class Marks {
                 }
             }
             step.measures().forEach(m -> taken.put(m.span(), step.takenAt()));
+            step.watches().forEach(w -> taken.put(w.span(), step.takenAt()));
         }
         walk.findings.replaceAll(finding -> {
             Span at = taken.get(finding.primary());

@@ -70,11 +70,13 @@ final class StepPages {
             measured.add(new CheckedStep.Measured(measure.property().path(), measure.property().name(), limit,
                     path != null, measure.entries().entries()));
         }
+        List<CheckedStep.Watched> watched = step.watches().stream().map(watch -> new CheckedStep.Watched(
+                operation.takes().get(watch.setting()).name(), frame.settings[watch.setting()], watch.entries().entries())).toList();
         double setUp = operation.setUp() == null ? Double.NaN : Conditions.leastTime(operation.setUp(), frame);
         Value run = operation.run() == null ? null : operation.run().eval(frame);
         return new CheckedStep(step.number(), operation.name(), operation.title(), operation.purpose(),
                 vocabulary.partTitle(operation.works()), operation.attributes(), step.centre(), settings, arrival,
-                operation.instruct().stream().map(t -> t.filled(frame)).toList(), measured, handOver(index), setUp, run,
+                operation.instruct().stream().map(t -> t.filled(frame)).toList(), measured, watched, handOver(index), setUp, run,
                 step.head(), new StepOrigins(vocabulary, walk.product).of(operation, frame));
     }
 

@@ -84,6 +84,13 @@ final class StepJson {
                     entries.get(step.measured().get(i).path()));
         }
         json.writeEndArray();
+        if (!written.watches().isEmpty()) {
+            json.writeArrayFieldStart("watched");
+            for (RouteStep.Watch watch : written.watches()) {
+                watched(watch, written, product);
+            }
+            json.writeEndArray();
+        }
         if (passes.size() > 1) {
             json.writeArrayFieldStart("again");
             for (Account.Pass pass : passes.subList(1, passes.size())) {
@@ -222,11 +229,29 @@ final class StepJson {
             }
         }
         json.writeEndObject();
+        how(measured.entries(), measure.places(), written, product);
+        json.writeEndObject();
+        lines.endLine();
+    }
+
+    /** Its limit is the setting, which stands among the settings. */
+    private void watched(RouteStep.Watch watch, RouteStep written, Thing product) throws IOException {
+        json.writeStartObject();
+        lines.beginLine();
+        json.writeStringField("setting", written.operation().takes().get(watch.setting()).name());
+        values.place("written", watch.span());
+        how(watch.entries().entries(), watch.places(), written, product);
+        json.writeEndObject();
+        lines.endLine();
+    }
+
+    /** Gauge, sample and the rest, each with the place where it is written. */
+    private void how(Map<String, Value> entries, Map<String, Span> places, RouteStep written, Thing product) throws IOException {
         json.writeObjectFieldStart("how");
-        for (Map.Entry<String, Value> how : measured.entries().entrySet()) {
+        for (Map.Entry<String, Value> how : entries.entrySet()) {
             json.writeObjectFieldStart(how.getKey());
             EntryType type = vocabulary.entries("measurement").get(how.getKey());
-            Span place = measure.places().get(how.getKey());
+            Span place = places.get(how.getKey());
             if (place != null) {
                 origins.written(how.getValue(), place, written.takenAt(place), type, product);
             } else {
@@ -235,8 +260,6 @@ final class StepJson {
             json.writeEndObject();
         }
         json.writeEndObject();
-        json.writeEndObject();
-        lines.endLine();
     }
 
     private void again(Account.Pass pass, OriginJson.Names names) throws IOException {

@@ -27,12 +27,25 @@ final class CheckPoints {
     static List<WorkInstruction.Check> of(Thing product, CheckedStep step, Tongue tongue) {
         CheckPoints points = new CheckPoints(product, step.works(), tongue);
         List<WorkInstruction.Check> checks = new ArrayList<>();
+        step.watched().forEach(watched -> checks.add(points.check(step, watched)));
         step.measured().forEach(measured -> checks.add(points.check(measured)));
         return checks;
     }
 
     private WorkInstruction.Check check(CheckedStep.Measured measured) {
-        Map<String, Value> rest = new LinkedHashMap<>(measured.entries());
+        return new WorkInstruction.Check(tongue.property(product, measured.path(), works),
+                tongue.values().shown(measured.limit(), Tongue.property(product, measured.path())),
+                measured.characteristic() ? "" : tongue.say("instruction.for-process"), facts(measured.entries()));
+    }
+
+    private WorkInstruction.Check check(CheckedStep step, CheckedStep.Watched watched) {
+        Where setting = Tongue.settingsOf(product, step).in(watched.setting());
+        return new WorkInstruction.Check(tongue.label(setting), tongue.values().shown(watched.limit(), setting),
+                tongue.say("instruction.watched"), facts(watched.entries()));
+    }
+
+    private List<Fact> facts(Map<String, Value> all) {
+        Map<String, Value> rest = new LinkedHashMap<>(all);
         rest.keySet().removeAll(KnownEntries.MEASUREMENT_ELSEWHERE);
         Where entries = Tongue.entriesOf("measurement", Tongue.ownerOf(product));
         List<Fact> facts = new ArrayList<>();
@@ -47,9 +60,7 @@ final class CheckPoints {
                 facts.add(new Fact(tongue.label(entries.in(name)), shown(value, entries.in(name))));
             }
         });
-        return new WorkInstruction.Check(tongue.property(product, measured.path(), works),
-                tongue.values().shown(measured.limit(), Tongue.property(product, measured.path())), measured.characteristic(),
-                facts);
+        return facts;
     }
 
     /** A thing is told in full, so that nobody has to look a name up at the machine; what takes lines, once a page. */

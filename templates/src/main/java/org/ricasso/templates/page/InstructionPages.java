@@ -162,7 +162,7 @@ final class InstructionPages {
     }
 
     private Where takes(CheckedStep step) {
-        return new Where("operation", step.operation(), "takes", Tongue.ownerOf(product.product()));
+        return Tongue.settingsOf(product.product(), step);
     }
 
     /** The lines of the work, with the values of settings set off, so that a glance finds them. */

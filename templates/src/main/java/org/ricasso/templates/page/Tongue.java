@@ -10,6 +10,7 @@ import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.Thing;
 import org.ricasso.dsl.syntax.Declaration;
 import org.ricasso.dsl.vocabulary.Vocabulary;
+import org.ricasso.dsl.walk.CheckedStep;
 import org.ricasso.dsl.words.Dictionary;
 import org.ricasso.dsl.words.Phrase;
 import org.ricasso.dsl.words.Words;
@@ -131,6 +132,11 @@ final class Tongue {
     /** The entries of a thing. */
     static Where entriesOf(Thing thing) {
         return new Where(KIND, thing.kind(), "", ownerOf(thing));
+    }
+
+    /** The settings of a step's operation. */
+    static Where settingsOf(Thing product, CheckedStep step) {
+        return new Where("operation", step.operation(), "takes", ownerOf(product));
     }
 
     /** Entries that a kind declares for an owner that is no thing. */

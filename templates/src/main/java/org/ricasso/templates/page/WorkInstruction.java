@@ -84,12 +84,12 @@ public record WorkInstruction(Identity identity, String number, String title, St
     public record Run(String text, boolean value) {}
 
     /**
-     * A characteristic to measure.
+     * A characteristic to measure, or a setting to watch.
      *
      * @param label what
      * @param limit the limit
-     * @param specified whether the product specifies it; else it is a matter of the process
+     * @param note what it is measured for; empty where the product specifies it
      * @param facts gauge, sample and the rest
      */
-    public record Check(String label, Shown limit, boolean specified, List<Fact> facts) {}
+    public record Check(String label, Shown limit, String note, List<Fact> facts) {}
 }

@@ -150,6 +150,8 @@ final class ReplayedProduct {
         pass(step, step);
         step.path("again").forEach(pass -> pass(step, pass));
         step.get("time").forEach(time -> replay.check(time, null, null, false, places(step, step.get("between"))));
+        step.path("watched").forEach(watched -> assertThat(step.get("settings").has(watched.get("setting").asText()))
+                .as("the setting that is watched at %s", watched.get("written")).isTrue());
         for (JsonNode measured : step.get("measured")) {
             if (measured.get("limit").has("entry")) {
                 replay.sameAs(measured.get("limit"), product.get("entries").get(measured.get("limit").get("entry").asText()));
