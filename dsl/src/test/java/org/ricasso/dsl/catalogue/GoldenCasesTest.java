@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.answer.Calculator;
 import org.ricasso.dsl.evaluate.Shows;
+import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.format.Formatter;
 import org.ricasso.dsl.format.LayoutFinding;
 import org.ricasso.dsl.house.Route;
@@ -181,11 +182,13 @@ class GoldenCasesTest {
         out.append(before).append(step.number()).append(' ').append(step.operation().name())
                 .append(step.centre() == null ? "" : " at " + step.centre().name());
         for (int i = 0; i < step.settings().length; i++) {
-            if (step.settings()[i] != null) {
+            if (step.settings()[i] != null && !(step.settings()[i] instanceof Value.Absent)) {
                 out.append("; ").append(step.operation().takes().get(i).name()).append(' ').append(Shows.show(step.settings()[i]));
             }
         }
         step.measures().forEach(measure -> out.append("; measures ").append(measure.property().path()));
+        step.watches().forEach(watch -> out.append("; watches ").append(step.operation().takes().get(watch.setting()).name())
+                .append(", sample ").append(Shows.show(watch.entries().entries().get("sample"))));
         out.append('\n');
     }
 }
