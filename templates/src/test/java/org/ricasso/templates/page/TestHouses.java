@@ -147,9 +147,11 @@ final class TestHouses {
                                 t("a quenched blade left cold may crack"), new Value.Clock(1800), null, 155)),
                 List.of(Filled.plain(t("Load the rack so that no blade touches another.")),
                         Filled.plain(t("Set 180 ± 5 °C for 2 h."))), List.of(),
+                List.of(new CheckedStep.Watched("temperature", number(CELSIUS, 448.15, 458.15, "180 ± 5 °C"),
+                        Map.of("gauge", new Value.Ref(thing("gauge", "recorder", t("Furnace recorder"), Map.of()))))),
                 List.of(new CheckedStep.HandOver("blade.hardness", "hardness", predicted()),
                         new CheckedStep.HandOver("blade.structure", "structure", Value.Words.of("tempered"))),
-                900, new Value.Rate(quantity(HOUR, 14400, 14400, null), "load"), span());
+                900, new Value.Rate(quantity(HOUR, 14400, 14400, null), "load"), span(), List.of());
     }
 
     private CheckedStep bench(Value hardness) {

@@ -22,7 +22,8 @@ class WorkInstructionTest {
                 "Set", "Temperature 180 ± 5 °C", "Hold 2 h", "Cycles 1 default", "Set-up: 15 min.",
                 "Run: 4 h per load computed",
                 "Do", "Set 180 ± 5 °C for 2 h .",
-                "Measure", "Nothing is measured at this step.",
+                "Measure", "Temperature", "180 ± 5 °C", "Watched while the step works. The setting is its limit.",
+                "Gauge Furnace recorder",
                 "Hand on", "The next step looks at nothing that changes here.",
                 "What else this step changes", "Hardness 56.2 to 57.1 HRC computed, with scatter 54.7 to 58.6 HRC", "Structure tempered",
                 "Your site's safety rules, the machine maker's manual and your training come first.");
