@@ -3,7 +3,6 @@ package org.ricasso.oracle;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** Reads a route as the reference is written and says what is wrong with it. */
 public final class Oracle {
@@ -28,12 +27,11 @@ public final class Oracle {
         return States.OPERATIONS.containsKey(operation);
     }
 
-    /** The properties that the reading knows an operation to set or to be able to change. */
-    public static Set<String> changes(String operation) {
-        States.Operation known = States.OPERATIONS.get(operation);
-        Set<String> all = new java.util.TreeSet<>(known.makes());
-        all.addAll(known.disturbs());
-        return all;
+    /** The path in the spec of what a step of an operation measures under a name; null where nobody asks for it. */
+    public static String characteristic(String operation, String measured) {
+        String property = Demands.property(States.OPERATIONS.get(operation).part(), measured);
+        return Demands.CHARACTERISTICS.entrySet().stream().filter(e -> e.getValue().equals(property)).map(Map.Entry::getKey).findFirst()
+                .orElse(null);
     }
 
     /** The piece's conditions, step by step. */

@@ -180,7 +180,9 @@ final class Sizes {
             return;
         }
         Figure.Number from = size.get(of);
-        if (down && from != null && from.least() < to.most() - EPS) {
+        // an outline is ground to a template: where nothing is left nothing is ground
+        double left = setting.startsWith("height") || setting.startsWith("length") ? to.middle() : to.most();
+        if (down && from != null && from.least() < left - EPS) {
             reading.add("stock", i, setting, of + " comes with " + from.least() + " mm at least, " + to.most() + " is to be left");
         }
         size.put(of, to);

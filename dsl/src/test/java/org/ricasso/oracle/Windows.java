@@ -68,6 +68,11 @@ public final class Windows {
         return job.steps().subList(0, step).stream().anyMatch(s -> s.operation().startsWith("quench-"));
     }
 
+    /** How many of another unit one is. */
+    public static double in(Figure.Number one, String other) {
+        return Units.convert(one.middle(), one.unit(), other);
+    }
+
     static void judge(Reading reading) {
         List<Job.Step> steps = reading.job.steps();
         for (int i = 0; i < steps.size(); i++) {

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.evaluate.Property;
 import org.ricasso.dsl.evaluate.Shows;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.House;
@@ -75,7 +76,8 @@ final class HouseOfFaults {
 
     /** The properties that a step of an operation may measure. */
     List<String> measurable(String operation) {
-        return loaded.vocabulary().operation(operation).measures().stream().map(p -> p.name()).toList();
+        return loaded.vocabulary().properties().stream().filter(p -> loaded.vocabulary().operation(operation).measures().contains(p.slot()))
+                .map(Property::name).toList();
     }
 
     /** What is found when a text with one knife and its parts' routes is checked. */

@@ -24,13 +24,13 @@ final class KnifeText {
     KnifeText(WrittenKnife knife) {
         knife.parts().forEach((part, of) -> {
             out.append("route ").append(route(knife, part)).append(" \"").append(part).append("\" {\n");
-            steps(of);
+            steps(of, 5000);
             out.append("}\n\n");
         });
         out.append("knife ").append(knife.name()).append(" \"").append(knife.title()).append("\" {\n");
         spec(knife.spec());
         out.append("    route {\n");
-        steps(knife.steps());
+        steps(knife.steps(), 0);
         knife.parts().keySet().forEach(part -> out.append("        part ").append(part).append(" like ").append(route(knife, part)).append('\n'));
         for (WrittenKnife.Loop loop : knife.loops()) {
             int start = out.length();
@@ -98,8 +98,9 @@ final class KnifeText {
         return out.append("    ".repeat(depth));
     }
 
-    private void steps(List<WrittenStep> of) {
-        int number = 0;
+    /** @param after the number after which they are numbered: no two steps of a knife share one */
+    private void steps(List<WrittenStep> of, int after) {
+        int number = after;
         for (WrittenStep step : of) {
             number += 10;
             numbers.put(step.id(), number);
