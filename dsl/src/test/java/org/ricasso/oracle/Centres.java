@@ -28,7 +28,7 @@ final class Centres {
             } else if (step.operation().equals("temper-again") && temper != null) {
                 Figure.Number again = step.number("temperature", "°C");
                 if (again != null && again.middle() > temper.middle() + 1e-9) {
-                    reading.add("R20", i, "temperature", "a second temper above the first");
+                    reading.add("R20", false, i, "temperature", "a second temper above the first");
                 }
             } else if (temper != null) {
                 warm(reading, i, step, temper.least() - 20);

@@ -42,7 +42,7 @@ final class Demands {
                 States.Operation operation = reading.operation(i);
                 made = operation.makes().contains(asked.getValue()) ? i : made;
                 changed = operation.changes(asked.getValue()) ? i : changed;
-                for (String name : steps.get(i).measures()) {
+                for (String name : steps.get(i).measures().keySet()) {
                     measured = property(operation.part(), name).equals(asked.getValue()) ? i : measured;
                 }
             }

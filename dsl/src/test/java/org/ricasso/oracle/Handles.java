@@ -19,7 +19,7 @@ final class Handles {
             Map.entry("cotton-phenolic", "cotton-cloth phenolic laminate (NEMA C/CE)"),
             Map.entry("linen-phenolic", "linen-cloth phenolic laminate (NEMA L/LE)"),
             Map.entry("glass-epoxy", "glass-cloth epoxy laminate (NEMA G-10/FR-4 type)"),
-            Map.entry("stainless-shell", "stainless steel (hollow handle)"));
+            Map.entry("glass-phenolic", "glass-filled phenolic moulding"), Map.entry("stainless-shell", "stainless steel (hollow handle)"));
     private static final List<String> BATHS = List.of("wash", "ultrasonic-wash", "passivate", "deburr", "corrosion-test");
 
     private Handles() {}
@@ -36,12 +36,18 @@ final class Handles {
             reading.add("R39", true, -1, "wash", "dishwasher: " + dishwasher);
         }
         boolean mounted = false;
+        boolean activated = false;
         for (int i = 0; i < job.steps().size(); i++) {
             Job.Step step = job.steps().get(i);
             if (mounted && BATHS.contains(step.operation())) {
                 bath(reading, i, step, material);
             }
             mounted |= reading.operation(i).leaves().containsKey("mount");
+            activated |= step.operation().equals("plasma-treat");
+            if (step.operation().equals("pad-print") && job.word("mark.on").equals("handle")
+                    && material.get("class").equals("thermoplastic") && !activated) {
+                reading.add("R46", i, "", "ink does not hold on an untreated handle");
+            }
             switch (step.operation()) {
                 case "mould-handle" -> mould(reading, i, step, material);
                 case "rivet-scales" -> rivet(reading, i, step, material);
@@ -91,7 +97,7 @@ final class Handles {
 
     /** R51: the press does not crush the scale under the head. */
     private static void rivet(Reading reading, int i, Job.Step step, Map<String, String> material) {
-        if (material.get("class").equals("elastomer") || material.get("class").equals("metal")) {
+        if (material.get("class").equals("elastomer")) {
             reading.add("OP440", i, "", "no scale is made of it");
         }
         String rivet = step.settings().get("rivet") instanceof Figure.Word w ? w.word() : reading.job.word("handle.rivets.rivet");

@@ -1,5 +1,6 @@
 package org.ricasso.oracle;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -21,9 +22,9 @@ public record Job(String number, Map<String, Figure> spec, List<Step> steps, Lis
      * @param operation the operation's id
      * @param centre the centre's name
      * @param settings what it is set to
-     * @param measures what is measured, by the property's name
+     * @param measures the limit of each measured property, by its name; an empty word where the knife's own stands
      */
-    public record Step(String operation, String centre, Map<String, Figure> settings, List<String> measures) {
+    public record Step(String operation, String centre, Map<String, Figure> settings, Map<String, Figure> measures) {
         Figure.Number number(String setting, String unit) {
             return settings.get(setting) instanceof Figure.Number n ? n.in(unit) : null;
         }
@@ -31,6 +32,22 @@ public record Job(String number, Map<String, Figure> spec, List<Step> steps, Lis
 
     /** Rework from a step to an earlier one, by their places in the list. */
     public record Loop(int from, int to, String when, int times) {}
+
+    /** The places of the steps as a piece meets them that goes through each loop as often as it may. */
+    List<Integer> unrolled() {
+        List<Integer> walked = new ArrayList<>();
+        for (int i = 0; i < steps.size(); i++) {
+            walked.add(i);
+            for (Loop loop : loops) {
+                for (int times = 0; loop.from() == i && loop.to() <= i && times < Math.min(3, loop.times()); times++) {
+                    for (int again = loop.to(); again <= i; again++) {
+                        walked.add(again);
+                    }
+                }
+            }
+        }
+        return walked;
+    }
 
     String word(String path) {
         return spec.get(path) instanceof Figure.Word w ? w.word() : "";

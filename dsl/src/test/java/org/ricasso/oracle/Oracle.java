@@ -37,7 +37,7 @@ public final class Oracle {
     /** The piece's conditions, step by step. */
     private static void conditions(Reading reading) {
         Map<String, String> piece = new LinkedHashMap<>(States.START);
-        for (int i = 0; i < reading.job.steps().size(); i++) {
+        for (int i : reading.job.unrolled()) {
             Job.Step step = reading.job.steps().get(i);
             States.Operation operation = reading.operation(i);
             for (States.Need need : operation.needs()) {
@@ -47,8 +47,12 @@ public final class Oracle {
                             + String.join(" or ", need.words()) + ", it is " + found);
                 }
             }
+            boolean particles = step.operation().equals("check-cracks") && isYes(step, "particles");
+            if (particles && !"clean_dry".equals(piece.get("clean"))) {
+                reading.add("R24", i, "", "particles on a blade that is " + piece.get("clean"));
+            }
             piece.putAll(operation.leaves());
-            if (step.operation().equals("check-cracks") && isYes(step, "particles")) {
+            if (particles) {
                 piece.put("mag", "magnetised");
             }
         }
@@ -73,6 +77,9 @@ public final class Oracle {
         mustNot(reading, piece, "bond", "uncured", "R50");
         mustNot(reading, piece, "cond", "fresh", "OP480");
         mustNot(reading, piece, "mark", "wet-print", "R43");
+        if (reading.job.spec().containsKey("handle.soft-grip")) {
+            must(reading, piece, "grip-cover", "covered", "OP450");
+        }
         Map<String, String> finishes = Map.of("taper_ground", "ground", "flat_ground", "ground");
         String flank = piece.get("flank");
         String asked = reading.job.word("blade.finish");

@@ -32,7 +32,7 @@ final class Order {
         before(reading, "R28", reading.last("grind-outline"), reading.last("satin-finish", "mirror-polish"));
         before(reading, "R71", reading.last("scallop"), reading.last("mirror-polish"));
         int laser = reading.last("laser-mark");
-        boolean proved = reading.last("passivate") > laser || steps.stream().skip(laser + 1L).anyMatch(s -> s.measures().contains("passivity"));
+        boolean proved = reading.last("passivate") > laser || steps.stream().skip(laser + 1L).anyMatch(s -> s.measures().containsKey("passivity"));
         if (laser >= 0 && !proved) {
             reading.add("R44", laser, "", "nothing shows that the marked steel resists rust");
         }
@@ -67,7 +67,7 @@ final class Order {
             reading.add("R66", loop.from(), "", "the loop does not go back, or not one to three times");
             return;
         }
-        if (!reading.job.steps().get(loop.from()).measures().contains(loop.when())) {
+        if (!reading.job.steps().get(loop.from()).measures().containsKey(loop.when())) {
             reading.add("R66", loop.from(), loop.when(), "what sends a piece back is not measured there");
         }
         boolean mends = false;

@@ -10,10 +10,16 @@ import java.util.Map;
  */
 final class Sizes {
     private static final double EPS = 1e-6;
-    /** Straightness with which a blade may go to flank grinding (the reference's needs of OP270). */
-    private static final double FLAT_ENOUGH = 0.4;
+    /** Straightness with which a blade may be cut, milled and ground (needs of OP140 before OP100, of OP160, OP260 and OP270). */
+    private static final Map<String, Double> FLAT = Map.of("cut-outline", 0.5, "soft-pregrind", 0.5, "grind-tang", 0.5, "flat-grind", 0.5,
+            "taper-grind", 0.4, "hollow-grind", 0.4);
+    private static final Map<String, String> MEASURED = Map.of("edge-thickness", "edge", "tang-thickness", "tang", "bolster-length",
+            "bolster", "height", "height", "length", "length");
+    /** More than so many times the size is not ground off. */
+    private static final Map<String, Double> WORN = Map.of("tang", 2.0, "bolster", 2.0, "edge", 12.0);
     private final Reading reading;
     private final Map<String, Figure.Number> size = new LinkedHashMap<>();
+    private final Skin skin = new Skin();
     private Figure.Number bow;
 
     private Sizes(Reading reading) {
@@ -31,9 +37,21 @@ final class Sizes {
             places().forEach(place -> size.put("spine " + place, stock));
             size.put("edge", stock);
             size.put("tang", stock);
+            size.keySet().forEach(skin::start);
         }
-        for (int i = 0; i < job.steps().size(); i++) {
+        for (int i : job.unrolled()) {
+            Double flat = FLAT.get(job.steps().get(i).operation());
+            if (flat != null && bow != null && bow.most() > flat + EPS) {
+                reading.add("flat", i, "", "the blade comes bowed by " + bow.most());
+            }
+            skin.heat(job.steps().get(i).operation(), job.thingWord(job.steps().get(i).centre(), "atmosphere"));
             step(i, job.steps().get(i));
+            limits(i, job.steps().get(i));
+        }
+        for (String place : places()) {
+            if (skin.of("spine " + place) > EPS) {
+                reading.add("skin", -1, "blade.spine", skin.of("spine " + place) + " mm of soft skin stays on at " + place);
+            }
         }
         within("spine", "blade.spine");
         within("edge", "blade.edge.behind");
@@ -75,12 +93,9 @@ final class Sizes {
                 set(i, step, "bolster-to", "bolster", true);
             }
             case "taper-grind", "hollow-grind" -> {
-                if (bow == null || bow.most() > FLAT_ENOUGH + EPS) {
-                    reading.add("OP270", i, "", "the blade comes bowed");
-                }
                 along(i, step, true);
                 set(i, step, "edge-to", "edge", true);
-                bow = null;
+                bow = bowOf(step, 0.6);
             }
             case "flat-grind" -> {
                 set(i, step, "thick-to", "tang", true);
@@ -110,9 +125,17 @@ final class Sizes {
                 if (size.containsKey("edge") && size.get("edge").least() < 0.8 - EPS) {
                     reading.add("R15", i, "", "edge " + size.get("edge").least() + " mm goes into the furnace");
                 }
-                bow = null;
+                bow = bowOf(step, 1.2);
             }
+            case "quench-gas", "quench-plates", "quench-oil" -> bow = bowOf(step, 0.6);
+            case "trim-hot" -> bow = new Figure.Number(0, 1, 1.5, "mm");
             case "straighten", "clamp-temper", "flatten", "roll-flat" -> bow = step.number("bow-to", "mm");
+            case "test-hardness" -> {
+                Figure.Number spot = step.number("spot-off", "mm");
+                if (skin.of("tang") > (spot == null ? 0.15 : spot.least()) + EPS) {
+                    reading.add("R23", true, i, "spot-off", skin.of("tang") + " mm of soft skin is deeper than what is ground off");
+                }
+            }
             case "make-scales" -> {
                 plain(step, "thickness-to", "scale");
                 plain(step, "counterbore-to", "counterbore");
@@ -130,6 +153,28 @@ final class Sizes {
             case "weld-handle", "fit-wood" -> plain(step, "length-to", "handle");
             default -> { }
         }
+    }
+
+    /** What the centre is known to leave of bow. */
+    private Figure.Number bowOf(Job.Step step, double usual) {
+        Figure.Number known = reading.job.thing(step.centre(), "bow", "mm");
+        return known != null ? known : new Figure.Number(0, usual / 2, usual, "mm");
+    }
+
+    /** A limit that no piece can meet where it is measured. */
+    private void limits(int i, Job.Step step) {
+        step.measures().forEach((measured, figure) -> {
+            Figure.Number limit = figure instanceof Figure.Number n ? n.in("mm") : null;
+            boolean ofBlade = reading.operation(i).part().equals("blade");
+            Figure.Number found = measured.equals("straightness") ? bow : ofBlade ? size.get(MEASURED.getOrDefault(measured, "")) : null;
+            if (measured.equals("spine")) {
+                found = size.get("spine heel");
+            }
+            if (limit != null && found != null && (found.least() > limit.most() + EPS || found.most() < limit.least() - EPS)) {
+                reading.add("measured", i, measured, "is " + found.least() + ".." + found.most() + " where " + limit.least() + ".."
+                        + limit.most() + " is allowed");
+            }
+        });
     }
 
     private void outline(Job.Step step) {
@@ -185,6 +230,12 @@ final class Sizes {
         if (down && from != null && from.least() < left - EPS) {
             reading.add("stock", i, setting, of + " comes with " + from.least() + " mm at least, " + to.most() + " is to be left");
         }
+        if (down && from != null && WORN.containsKey(of) && from.middle() > WORN.get(of) * to.middle()) {
+            reading.add("stock", i, setting, of + " comes with " + from.middle() + " mm, " + to.middle() + " is to be left");
+        }
+        if (down && from != null) {
+            skin.off(of, (from.least() - to.most()) / 2);
+        }
         size.put(of, to);
     }
 
@@ -207,6 +258,7 @@ final class Sizes {
         };
         double least = off == null ? usual[0] : off.least();
         double most = off == null ? usual[1] : off.most();
+        size.keySet().forEach(of -> skin.off(of, of.equals("tang") && !step.operation().equals("descale") ? 0 : least));
         size.replaceAll((k, v) -> k.startsWith("spine") || k.equals("edge")
                 ? new Figure.Number(v.least() - 2 * most, v.middle() - least - most, v.most() - 2 * least, "mm") : v);
     }

@@ -85,8 +85,8 @@ final class Steels {
             for (double warm : new double[] {tempered.least(), tempered.most()}) {
                 double hrc = at(quenched, hot) - at(quenched, hardenedThere) + at(left, warm);
                 if (Double.isNaN(hrc)) {
-                    // the literature has no point there
-                    reading.add("grade", true, temper, "temperature", "no points for " + steel + " hardened at " + hot
+                    // the literature has no point there: the shop would ask
+                    reading.add("grade", false, temper, "temperature", "no points for " + steel + " hardened at " + hot
                             + ", tempered at " + warm + (chilled ? ", chilled" : ""));
                     return;
                 }

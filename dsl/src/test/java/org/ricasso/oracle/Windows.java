@@ -22,6 +22,10 @@ public final class Windows {
     private static final Map<String, String> UNITS = Map.of("count", "", "count alternating", "", "% of thickness", "%", "% mass", "%",
             "% of injection", "%", "µm Ra", "µm", "x handle length", "", "knives", "", "mN/m", "", "P", "");
 
+    /** What settings measure, by a unit of it. */
+    private static final Map<String, String> KINDS = Table.rows("kinds.csv").stream()
+            .collect(Collectors.toMap(r -> r.get("setting"), r -> r.get("unit")));
+
     private Windows() {}
 
     private static Map<String, Window> read() {
@@ -48,6 +52,10 @@ public final class Windows {
         }
         if (s.operation().equals("wash") && setting.equals("temperature") && isHard(job, step)) {
             return new Window(55, 80, 65, "°C", "OP350 temperature metal only");
+        }
+        if (setting.equals("bow-to")) {
+            return s.operation().equals("straighten") || s.operation().equals("clamp-temper")
+                    ? new Window(0, 0.8, 0.4, "mm", "OP220 straightness") : new Window(0, 0.4, 0.25, "mm", "OP140 flatness");
         }
         if (s.operation().equals("sharpen-on-belt") && setting.equals("angle-to")) {
             return new Window(12, 25, 17, "°", "OP530 angle per side");
@@ -78,6 +86,12 @@ public final class Windows {
         for (int i = 0; i < steps.size(); i++) {
             for (Map.Entry<String, Figure> setting : steps.get(i).settings().entrySet()) {
                 Window window = of(reading.job, i, setting.getKey());
+                String kind = KINDS.get(setting.getKey());
+                boolean share = setting.getKey().equals("clearance") && reading.job.steps().get(i).operation().startsWith("c");
+                if (window == null && kind != null && setting.getValue() instanceof Figure.Number number
+                        && number.in(share ? "%" : kind) == null) {
+                    reading.add("unit", true, i, setting.getKey(), "it does not measure what " + (share ? "%" : kind) + " does");
+                }
                 if (window != null && setting.getValue() instanceof Figure.Number number) {
                     Figure.Number asked = number.in(window.unit());
                     if (asked == null) {

@@ -64,8 +64,10 @@ final class ChangedSettings {
         } else if (SIZES.contains(setting)) {
             double way = Math.max(number.most() - number.least(), 0.02 * number.middle());
             value(step, setting, text, 3 * way, "value off", "far larger");
-            value(step, setting, text, -3 * way, "value off", "far smaller");
-            value(step, setting, text, (random.nextBoolean() ? 0.02 : -0.02) * way, "value within", "a trifle off");
+            if (number.least() - 3 * way > 0) {
+                value(step, setting, text, -3 * way, "value off", "far smaller");
+            }
+            value(step, setting, text, (random.nextBoolean() || number.least() == 0 ? 0.02 : -0.02) * way, "value within", "a trifle off");
         }
         if (window != null || SIZES.contains(setting)) {
             unit(step, setting, text, number.unit());

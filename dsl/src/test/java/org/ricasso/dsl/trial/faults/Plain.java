@@ -115,7 +115,9 @@ final class Plain {
     private static Job.Step step(WrittenStep step) {
         Map<String, Figure> settings = new LinkedHashMap<>();
         step.settings().forEach((setting, text) -> settings.put(setting, figure(text)));
-        return new Job.Step(step.operation(), step.centre(), settings, List.copyOf(step.measures().keySet()));
+        Map<String, Figure> limits = new LinkedHashMap<>();
+        step.measures().forEach((measured, how) -> limits.put(measured, figure(how.getOrDefault("limit", ""))));
+        return new Job.Step(step.operation(), step.centre(), settings, limits);
     }
 
     /** A thing's entries. */

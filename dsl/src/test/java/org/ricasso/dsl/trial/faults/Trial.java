@@ -22,6 +22,8 @@ import org.ricasso.oracle.Violation;
 final class Trial {
     private static final long SEED = 20260914;
     private static final List<String> KINDS = List.of("centre", "stock", "die", "wheel", "belt", "rivet");
+    /** Classes of materials that the reference lists for rivets, shells and joints, not for handles. */
+    private static final List<Figure> NO_HANDLE = List.of(new Figure.Word("metal"), new Figure.Word("adhesive"));
     final HouseOfFaults house;
     private final Map<String, Map<String, Figure>> things = new HashMap<>();
 
@@ -40,7 +42,8 @@ final class Trial {
             faults.addAll(ChangedRoute.of(knife, random(knife, 1), house::measurable));
             faults.addAll(ChangedSettings.of(knife, job(knife), random(knife, 2)));
             faults.addAll(ChangedSettings.centres(knife, random(knife, 3), things("centre")));
-            faults.addAll(ChangedSpec.of(knife, Map.of("steel", names("steel"), "material", names("material"))));
+            faults.addAll(ChangedSpec.of(knife, Map.of("steel", names("steel"), "material", names("material").stream()
+                            .filter(m -> !NO_HANDLE.contains(Plain.entries(house.things("material").get(m)).get("class"))).toList())));
         }
         return faults;
     }
