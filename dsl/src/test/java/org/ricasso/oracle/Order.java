@@ -1,6 +1,7 @@
 package org.ricasso.oracle;
 
 import java.util.List;
+import java.util.Map;
 
 /** Rules of order that are no condition of the piece: what follows what, and how often. */
 final class Order {
@@ -8,6 +9,10 @@ final class Order {
     private static final List<String> SHARPEN = List.of("sharpen-in-cell", "sharpen-on-belt", "sharpen-on-stone", "grind-serrations");
     private static final List<String> ON_FLANKS = List.of("taper-grind", "hollow-grind", "flat-grind", "satin-finish", "mirror-polish",
             "stonewash", "light-blast", "descale");
+
+    /** Conditions that are measured under another name. */
+    private static final Map<String, String> CONDITIONS = Map.of("edge-state", "edge", "cracks", "crack", "surface", "flank",
+            "cleanness", "clean", "magnetism", "mag", "passivity", "pass", "colour", "flank");
 
     private Order() {}
 
@@ -22,7 +27,7 @@ final class Order {
             if (operation.equals("etch-mark") && !next.equals("neutralise")) {
                 reading.add("R44", i, "", "it must be neutralised at once, " + next + " follows");
             }
-            if (SHARPEN.contains(operation) && !next.equals("hone") && !SHARPEN.contains(next)) {
+            if (SHARPEN.contains(operation) && !honed(steps, i)) {
                 reading.add("R60", i, "", "honing must follow, " + next + " does");
             }
             if (ON_FLANKS.contains(operation) && reading.operation(i).part().equals("blade") && marked(reading, i)) {
@@ -39,6 +44,20 @@ final class Order {
         for (Job.Loop loop : reading.job.loops()) {
             judge(reading, loop);
         }
+    }
+
+    /** Whether nothing but a way and a guard comes between sharpening and honing. */
+    private static boolean honed(List<Job.Step> steps, int sharpened) {
+        for (int i = sharpened + 1; i < steps.size(); i++) {
+            String operation = steps.get(i).operation();
+            if (operation.equals("hone") || SHARPEN.contains(operation)) {
+                return true;
+            }
+            if (!operation.equals("transfer") && !operation.equals("guard-edge")) {
+                return false;
+            }
+        }
+        return false;
     }
 
     private static boolean marked(Reading reading, int step) {
@@ -72,7 +91,8 @@ final class Order {
         }
         boolean mends = false;
         for (int i = loop.to(); i <= loop.from(); i++) {
-            mends |= reading.operation(i).changes(loop.when());
+            mends |= reading.operation(i).changes(loop.when())
+                    || reading.operation(i).leaves().containsKey(CONDITIONS.getOrDefault(loop.when(), loop.when()));
         }
         if (!mends) {
             reading.add("R66", loop.from(), "", "nothing in the loop can change " + loop.when());

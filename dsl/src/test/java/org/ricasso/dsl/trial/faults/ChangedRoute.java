@@ -53,7 +53,7 @@ final class ChangedRoute {
         for (int i = 0; i + 1 < count; i++) {
             swap(i, i + 1);
         }
-        for (int i = 0; i < count / 2; i++) {
+        for (int i = 0; i < count / 3; i++) {
             int first = random.nextInt(count - 2);
             swap(first, Math.min(count - 1, first + 2 + random.nextInt(7)));
         }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Random;
 import org.ricasso.oracle.Figure;
 
 /** Mistakes in what is asked of a knife: another grade, handle, thickness, finish, mark, and limits moved. */
@@ -18,22 +19,17 @@ final class ChangedSpec {
         this.knife = knife;
     }
 
-    /**
-     * @param things names of all things by kind; a stock's copies in other grades and thicknesses among them
-     * @param strength the stock's thickness
-     */
-    static List<Fault> of(WrittenKnife knife, Map<String, List<String>> things) {
+    /** @param things names of steels and of materials for handles */
+    static List<Fault> of(WrittenKnife knife, Random random, Map<String, List<String>> things) {
         ChangedSpec seeds = new ChangedSpec(knife);
         String stock = knife.spec().get("stock");
-        for (String steel : things.get("steel")) {
+        for (String steel : some(things.get("steel"), random)) {
             seeds.change("grade", "blade.steel", steel, "grade " + steel + ", stock as it was");
             seeds.add("grade", "grade " + steel + ", stock too", knife.with("blade.steel", steel).with("stock",
                     Things.stockOf(stock, steel)), "blade.steel", "stock");
         }
-        for (String material : things.get("material")) {
-            if (!material.equals("epoxy")) {
-                seeds.change("handle material", "handle.material", material, "handle of " + material);
-            }
+        for (String material : some(things.get("material"), random)) {
+            seeds.change("handle material", "handle.material", material, "handle of " + material);
         }
         for (String variant : Things.THICKNESSES) {
             seeds.change("thickness", "stock", stock + variant, "stock " + variant.substring(1));
@@ -47,6 +43,11 @@ final class ChangedSpec {
         }
         seeds.limits();
         return seeds.faults;
+    }
+
+    /** About half of them. */
+    private static List<String> some(List<String> all, Random random) {
+        return all.stream().filter(one -> random.nextBoolean()).toList();
     }
 
     private void roughness() {

@@ -42,7 +42,7 @@ final class Trial {
             faults.addAll(ChangedRoute.of(knife, random(knife, 1), house::measurable));
             faults.addAll(ChangedSettings.of(knife, job(knife), random(knife, 2)));
             faults.addAll(ChangedSettings.centres(knife, random(knife, 3), things("centre")));
-            faults.addAll(ChangedSpec.of(knife, Map.of("steel", names("steel"), "material", names("material").stream()
+            faults.addAll(ChangedSpec.of(knife, random(knife, 4), Map.of("steel", names("steel"), "material", names("material").stream()
                             .filter(m -> !NO_HANDLE.contains(Plain.entries(house.things("material").get(m)).get("class"))).toList())));
         }
         return faults;
@@ -77,7 +77,7 @@ final class Trial {
         List<Remedy> remedies = found.stream().filter(d -> d.severity() == Severity.ERROR).flatMap(d -> d.remedies().stream())
                 .filter(r -> !r.edits().isEmpty()).distinct().toList();
         int work = (int) remedies.stream().filter(r -> holds(text.text(), r)).count();
-        return new Outcome(fault, violations, found, grave ? error : warned, !error, located(fault, violations, text, found),
+        return new Outcome(fault, violations, !violations.isEmpty(), found, grave ? error : warned, !error, located(fault, violations, text, found),
                 remedies.size(), work);
     }
 
