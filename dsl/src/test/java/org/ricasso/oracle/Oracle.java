@@ -80,6 +80,9 @@ public final class Oracle {
         if (reading.job.spec().containsKey("handle.soft-grip")) {
             must(reading, piece, "grip-cover", "covered", "OP450");
         }
+        if ("laser-annealed".equals(piece.get("mark"))) {
+            must(reading, piece, "pass", "passive", "R44");
+        }
         Map<String, String> finishes = Map.of("taper_ground", "ground", "flat_ground", "ground");
         String flank = piece.get("flank");
         String asked = reading.job.word("blade.finish");

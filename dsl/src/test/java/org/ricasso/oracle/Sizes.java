@@ -130,6 +130,13 @@ final class Sizes {
             case "quench-gas", "quench-plates", "quench-oil" -> bow = bowOf(step, 0.6);
             case "trim-hot" -> bow = new Figure.Number(0, 1, 1.5, "mm");
             case "straighten", "clamp-temper", "flatten", "roll-flat" -> bow = step.number("bow-to", "mm");
+            case "level-strip" -> {
+                Figure.Number width = step.number("width-to", "mm");
+                Figure.Number bought = reading.job.thing(reading.job.word("stock"), "width", "mm");
+                if (width != null && bought != null && width.middle() > bought.most() + EPS) {
+                    reading.add("OP090", true, i, "width-to", "the coil is " + bought.most() + " mm wide");
+                }
+            }
             case "test-hardness" -> {
                 Figure.Number spot = step.number("spot-off", "mm");
                 if (skin.of("tang") > (spot == null ? 0.15 : spot.least()) + EPS) {
@@ -184,7 +191,7 @@ final class Sizes {
         for (String of : List.of("length", "height")) {
             Figure.Number asked = reading.job.number("blade." + of, "mm");
             if (asked != null) {
-                size.put(of, new Figure.Number(asked.middle() + least, asked.middle(), asked.middle() + most, "mm"));
+                size.put(of, new Figure.Number(asked.middle() + least, asked.middle() + (least + most) / 2, asked.middle() + most, "mm"));
             }
         }
     }
@@ -226,8 +233,8 @@ final class Sizes {
         }
         Figure.Number from = size.get(of);
         // an outline is ground to a template: where nothing is left nothing is ground
-        double left = setting.startsWith("height") || setting.startsWith("length") ? to.middle() : to.most();
-        if (down && from != null && from.least() < left - EPS) {
+        boolean outline = setting.startsWith("height") || setting.startsWith("length");
+        if (down && from != null && (outline ? from.middle() < to.middle() - EPS : from.least() < to.most() - EPS)) {
             reading.add("stock", i, setting, of + " comes with " + from.least() + " mm at least, " + to.most() + " is to be left");
         }
         if (down && from != null && WORN.containsKey(of) && from.middle() > WORN.get(of) * to.middle()) {

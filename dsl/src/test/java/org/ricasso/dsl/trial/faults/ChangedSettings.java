@@ -73,7 +73,7 @@ final class ChangedSettings {
             unit(step, setting, text, number.unit());
         }
         if (!number.unit().isEmpty() && random.nextInt(3) == 0) {
-            String other = number.unit().equals("min") ? "mm" : "min";
+            String other = List.of("s", "min", "h", "d").contains(number.unit()) ? "mm" : "min";
             add("unit of another kind", step, setting, unitIn(text, number.unit(), other), "in " + other);
         }
     }
