@@ -52,8 +52,12 @@ final class Tally {
         return outcomes.stream().mapToInt(of).sum();
     }
 
-    /** The report as JSON. */
-    String json() {
+    /**
+     * The report as JSON.
+     *
+     * @param refused routes in which nothing was seeded, and why
+     */
+    String json(Map<String, String> refused) {
         StringBuilder out = new StringBuilder("{\n  \"total\": ");
         counts(out, outcomes);
         out.append(",\n  \"kinds\": {");
@@ -66,6 +70,8 @@ final class Tally {
             lines.add(line.toString());
         });
         out.append(String.join(",", lines)).append("\n  }");
+        out.append(",\n  \"routes left out\": {").append(refused.entrySet().stream()
+                .map(e -> "\n    " + quoted(e.getKey()) + ": " + quoted(e.getValue())).collect(Collectors.joining(","))).append("\n  }");
         cases(out, "missed", kinds, o -> o.unsound() && !o.caught());
         cases(out, "refused though sound", kinds, o -> !o.unsound() && !o.passes());
         cases(out, "not located", kinds, o -> o.unsound() && o.caught() && !o.located());

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Edit;
@@ -36,9 +38,27 @@ final class Trial {
         }
     }
 
+    /** Valid routes that the second opinion does not hold to be sound, or knows an operation of not, and why. */
+    Map<String, String> refused() {
+        Map<String, String> refused = new TreeMap<>();
+        for (WrittenKnife knife : house.knives()) {
+            String unknown = knife.all().stream().map(WrittenStep::operation).filter(o -> !Oracle.knows(o)).sorted().distinct()
+                    .collect(Collectors.joining(", "));
+            List<Violation> violations = unknown.isEmpty() ? Oracle.judge(job(knife)) : List.of();
+            if (!unknown.isEmpty() || !violations.isEmpty()) {
+                refused.put(knife.name(), unknown.isEmpty() ? violations.toString() : "it knows nothing of " + unknown);
+            }
+        }
+        return refused;
+    }
+
     List<Fault> faults() {
         List<Fault> faults = new ArrayList<>();
+        Map<String, String> refused = refused();
         for (WrittenKnife knife : house.knives()) {
+            if (refused.containsKey(knife.name())) {
+                continue;
+            }
             faults.addAll(ChangedRoute.of(knife, random(knife, 1), house::measurable));
             faults.addAll(ChangedSettings.of(knife, job(knife), random(knife, 2)));
             faults.addAll(ChangedSettings.centres(knife, random(knife, 3), things("centre")));
