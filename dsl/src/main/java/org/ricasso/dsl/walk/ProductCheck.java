@@ -39,7 +39,8 @@ final class ProductCheck {
         List<Diagnostic> diagnostics = new ArrayList<>();
         groups(walk).forEach(group -> diagnostics.add(group.diagnostic(walk)));
         diagnostics.sort(Diagnostic.ORDER);
-        return new CheckedProduct(product, pages ? new StepPages(walk).steps() : List.of(), outcomes, walk.judgements, diagnostics);
+        return new CheckedProduct(product, pages ? new StepPages(walk).steps() : List.of(), outcomes, walk.judgements, diagnostics,
+                pages ? StepPages.loops(route) : List.of());
     }
 
     private static List<Group> groups(Walk walk) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.ricasso.dsl.evaluate.Frame;
 import org.ricasso.dsl.evaluate.Property;
 import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.house.Route;
 import org.ricasso.dsl.house.RouteStep;
 import org.ricasso.dsl.vocabulary.Operation;
 import org.ricasso.dsl.vocabulary.Vocabulary;
@@ -31,6 +32,12 @@ final class StepPages {
         // a part's own steps stand where their numbers say, before the step that joins it
         result.sort(java.util.Comparator.comparingInt(CheckedStep::number));
         return result;
+    }
+
+    /** A route's rework, by the numbers of the steps. */
+    static List<CheckedProduct.Loop> loops(Route route) {
+        return route.loops().stream().map(loop -> new CheckedProduct.Loop(route.steps().get(loop.from()).number(),
+                route.steps().get(loop.to()).number(), loop.when().path(), loop.times())).toList();
     }
 
     private CheckedStep step(int index, Map<Property, String> specified) {

@@ -22,6 +22,7 @@ final class InstructionPages {
     private final Sheets sheets;
     private final Tongue tongue;
     private final ValueText values;
+    private final Arrivals arrivals;
 
     InstructionPages(Identity identity, CheckedProduct product, Sheets sheets, Tongue tongue) {
         this.identity = identity;
@@ -29,6 +30,7 @@ final class InstructionPages {
         this.sheets = sheets;
         this.tongue = tongue;
         this.values = tongue.values();
+        this.arrivals = new Arrivals(product, sheets, tongue);
     }
 
     /** @param index the step's place in the route, from 0 */
@@ -43,8 +45,8 @@ final class InstructionPages {
                 neighbour(index - 1), neighbour(index + 1), values.time(step.setUp()),
                 step.run() == null ? List.of() : List.of(values.shown(step.run(), entries(step))),
                 cautions(step), typed(centre, KnownEntries.WEAR), typed(centre, KnownEntries.EMERGENCY),
-                typed(centre, KnownEntries.ASK), arrival(step), timeIn(step), settings(step), work(step),
-                CheckPoints.of(product.product(), step, tongue), timeOut(step), handOn(step, index, true),
+                typed(centre, KnownEntries.ASK), arrivals.of(step), arrivals.timeIn(step), settings(step), work(step),
+                CheckPoints.of(product.product(), step, tongue), arrivals.timeOut(step), handOn(step, index, true),
                 handOn(step, index, false), more(step), centreFacts(centre),
                 step.brought().stream().map(brought -> Knowledge.of(brought, tongue)).toList());
     }
@@ -94,59 +96,6 @@ final class InstructionPages {
             return several.values();
         }
         return value instanceof Value.Absent ? List.of() : List.of(value);
-    }
-
-    private List<WorkInstruction.Arrival> arrival(CheckedStep step) {
-        return step.arrival().stream()
-                .filter(a -> !a.isDuty())
-                .map(a -> new WorkInstruction.Arrival(tongue.property(product.product(), a.path(), step.works()), condition(a),
-                        complaint(step, a)))
-                .toList();
-    }
-
-    private String condition(CheckedStep.Arrival arrival) {
-        Where where = Tongue.property(product.product(), arrival.path());
-        if (arrival.asked() == null) {
-            return tongue.typeset(tongue.quoted(arrival.condition()));
-        }
-        return arrival.asked() instanceof Value.Several several
-                ? tongue.page().join("values.either", several.values().stream().map(v -> values.line(v, where)).toList())
-                : values.typeset(arrival.asked(), where);
-    }
-
-    private List<WorkInstruction.Clock> timeIn(CheckedStep step) {
-        return step.arrival().stream()
-                .filter(CheckedStep.Arrival::isDuty)
-                .map(a -> clock(step, a, sheets.step(a.since())))
-                .toList();
-    }
-
-    /** Clocks of later steps that begin with this one. */
-    private List<WorkInstruction.Clock> timeOut(CheckedStep step) {
-        List<WorkInstruction.Clock> result = new ArrayList<>();
-        for (CheckedStep later : product.steps()) {
-            for (CheckedStep.Arrival arrival : later.arrival()) {
-                if (arrival.isDuty() && arrival.since() == step.number()) {
-                    result.add(clock(later, arrival, sheets.step(later.number())));
-                }
-            }
-        }
-        return result;
-    }
-
-    private WorkInstruction.Clock clock(CheckedStep step, CheckedStep.Arrival duty, List<StepLink> other) {
-        return new WorkInstruction.Clock(tongue.label(Tongue.property(product.product(), duty.path())), condition(duty), other,
-                complaint(step, duty));
-    }
-
-    /** A reason as a sentence of its own. */
-    private String complaint(CheckedStep step, CheckedStep.Arrival arrival) {
-        String text = arrival.complaint();
-        if (text == null || text.isBlank()) {
-            return "";
-        }
-        String said = Names.capital(tongue.typeset(Sheets.operation(step), text.strip()));
-        return said + (Marks.plain(said).matches("(?s).*[.!?]") ? "" : ".");
     }
 
     private List<Fact> settings(CheckedStep step) {

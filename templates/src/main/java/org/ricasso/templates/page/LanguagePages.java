@@ -69,6 +69,9 @@ final class LanguagePages {
         put(files, folder + "/" + Sheets.RULES, "rule-report.ftlh", rules, Fingerprint.taken(rules),
                 head + ", " + plain("print.rules"),
                 plain("print.rules-title", "model", identity.model(), "title", identity.title()));
+        RouteCard card = CardPages.page(identity, product, sheets, tongue);
+        put(files, folder + "/" + Sheets.CARD, "route-card.ftlh", card, Fingerprint.taken(card), head + ", " + plain("print.card"),
+                plain("print.card-title", "model", identity.model(), "title", identity.title()));
         SpecSheet spec = SpecPages.page(identity, product, sheets, steps, notJudged, tongue);
         Fingerprint fingerprint = Fingerprint.taken(spec);
         put(files, folder + "/" + Sheets.SPEC_SHEET, "spec-sheet.ftlh", spec, fingerprint, head + ", " + plain("print.spec"),
@@ -78,7 +81,7 @@ final class LanguagePages {
                 .map(s -> new StepLink(s.number(), s.title(), s.centre(), folder + "/" + s.href(), ""))
                 .toList();
         return new Made(files, new Overview.Product(identity, folder + "/" + Sheets.SPEC_SHEET, fingerprint.digits(),
-                folder + "/" + Sheets.RULES, fromOverview, notJudged));
+                folder + "/" + Sheets.RULES, folder + "/" + Sheets.CARD, fromOverview, notJudged));
     }
 
     Map<String, byte[]> overview(CheckedHouse checked, List<Overview.Product> lines) {

@@ -19,9 +19,10 @@ public record Overview(String house, List<Product> products, boolean stepsOpen, 
      * @param href where its spec sheet lies
      * @param fingerprint of the spec sheet
      * @param rules where its rule report lies
+     * @param card where its route card lies
      * @param steps where its instructions lie
      * @param notJudged how many rules could not be judged on it; empty for none
      */
-    public record Product(Identity identity, String href, String fingerprint, String rules, List<StepLink> steps,
+    public record Product(Identity identity, String href, String fingerprint, String rules, String card, List<StepLink> steps,
             String notJudged) {}
 }

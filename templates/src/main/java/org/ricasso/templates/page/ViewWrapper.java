@@ -19,7 +19,7 @@ final class ViewWrapper extends DefaultObjectWrapper {
     private static final List<Class<? extends Record>> VIEWS = List.of(
             Fact.class, LanguageLink.class, Finding.class, Finding.Place.class, Finding.Cure.class, Identity.class, Knowledge.class,
             Overview.class,
-            Overview.Product.class, RuleReport.class, RuleReport.Made.class, RuleReport.Room.class,
+            Overview.Product.class, RouteCard.class, RouteCard.Rework.class, RouteCard.Row.class, RuleReport.class, RuleReport.Made.class, RuleReport.Room.class,
             RuleReport.Ruling.class, RuleReport.Place.class, Shown.class,
             Shown.Line.class, SpecSheet.class, SpecSheet.Section.class, SpecSheet.Group.class, SpecSheet.Row.class,
             SpecSheet.Became.class, StepLink.class, WorkInstruction.class, WorkInstruction.Arrival.class,

@@ -106,7 +106,8 @@ final class TestHouses {
                         Judgement.Verdict.NOT_JUDGED, t("blade.roughness is not written"), List.of()),
                 new Judgement("delay", t("A quenched blade does not wait"), 155, Judgement.Verdict.FAILS,
                         t("waits up to 5 h"), List.of()));
-        return new CheckedProduct(product, steps, outcomes, judgements, findings);
+        return new CheckedProduct(product, steps, outcomes, judgements, findings,
+                List.of(new CheckedProduct.Loop(200, 170, "blade.hardness", 2)));
     }
 
     private CheckedStep quench() {
@@ -233,6 +234,6 @@ final class TestHouses {
         List<CheckedStep> steps = new ArrayList<>(List.of(bake));
         return new CheckedHouse(List.of(new CheckedProduct(loaf, steps, List.of(new Outcome("crust.colour", "crust",
                 Value.Words.of("brown"), Value.Words.of("brown"), Outcome.Made.PROVED, 10, List.of(10))), List.of(),
-                List.of())), List.of(), List.of());
+                List.of(), List.of())), List.of(), List.of());
     }
 }
