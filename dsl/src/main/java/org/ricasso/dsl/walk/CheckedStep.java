@@ -23,6 +23,7 @@ import org.ricasso.dsl.source.Span;
  * @param measured what is measured of the piece
  * @param watched settings that are watched while the step works
  * @param handOver what the step changes
+ * @param disturbs paths of the properties that it can change when it is out of control
  * @param setUp time to set up in seconds at least, or NaN where not stated
  * @param run the time a step takes as written and computed, or {@code null}
  * @param span the step's head in the text
@@ -30,8 +31,8 @@ import org.ricasso.dsl.source.Span;
  */
 public record CheckedStep(int number, String operation, String title, String purpose, String works,
         Map<String, Value> attributes, Thing centre, List<Setting> settings, List<Arrival> arrival,
-        List<Filled> work, List<Measured> measured, List<Watched> watched, List<HandOver> handOver, double setUp, Value run,
-        Span span, List<Brought> brought) {
+        List<Filled> work, List<Measured> measured, List<Watched> watched, List<HandOver> handOver, List<String> disturbs,
+        double setUp, Value run, Span span, List<Brought> brought) {
     public CheckedStep {
         // shared by all steps of an operation, which never changes it
         attributes = java.util.Collections.unmodifiableMap(attributes);
@@ -41,15 +42,16 @@ public record CheckedStep(int number, String operation, String title, String pur
         measured = List.copyOf(measured);
         watched = List.copyOf(watched);
         handOver = List.copyOf(handOver);
+        disturbs = List.copyOf(disturbs);
         brought = List.copyOf(brought);
     }
 
-    /** A step that watches no setting and rests on nothing but what comes with the tool. */
+    /** A step that watches no setting, disturbs nothing and rests on nothing but what comes with the tool. */
     public CheckedStep(int number, String operation, String title, String purpose, String works,
             Map<String, Value> attributes, Thing centre, List<Setting> settings, List<Arrival> arrival,
             List<Filled> work, List<Measured> measured, List<HandOver> handOver, double setUp, Value run, Span span) {
         this(number, operation, title, purpose, works, attributes, centre, settings, arrival, work, measured, List.of(), handOver,
-                setUp, run, span, List.of());
+                List.of(), setUp, run, span, List.of());
     }
 
     /** The work, line by line, settings filled in. */

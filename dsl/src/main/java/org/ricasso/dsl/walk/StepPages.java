@@ -83,7 +83,8 @@ final class StepPages {
         Value run = operation.run() == null ? null : operation.run().eval(frame);
         return new CheckedStep(step.number(), operation.name(), operation.title(), operation.purpose(),
                 vocabulary.partTitle(operation.works()), operation.attributes(), step.centre(), settings, arrival,
-                operation.instruct().stream().map(t -> t.filled(frame)).toList(), measured, watched, handOver(index), setUp, run,
+                operation.instruct().stream().map(t -> t.filled(frame)).toList(), measured, watched, handOver(index),
+                operation.disturbs().stream().map(slot -> vocabulary.properties().get(slot).path()).toList(), setUp, run,
                 step.head(), new StepOrigins(vocabulary, walk.product).of(operation, frame));
     }
 

@@ -72,6 +72,10 @@ final class LanguagePages {
         RouteCard card = CardPages.page(identity, product, sheets, tongue);
         put(files, folder + "/" + Sheets.CARD, "route-card.ftlh", card, Fingerprint.taken(card), head + ", " + plain("print.card"),
                 plain("print.card-title", "model", identity.model(), "title", identity.title()));
+        CoverageMatrix coverage = CoveragePages.page(identity, product, tongue);
+        put(files, folder + "/" + Sheets.COVERAGE, "coverage-matrix.ftlh", coverage, Fingerprint.taken(coverage),
+                head + ", " + plain("print.coverage"),
+                plain("print.coverage-title", "model", identity.model(), "title", identity.title()));
         SpecSheet spec = SpecPages.page(identity, product, sheets, steps, notJudged, tongue);
         Fingerprint fingerprint = Fingerprint.taken(spec);
         put(files, folder + "/" + Sheets.SPEC_SHEET, "spec-sheet.ftlh", spec, fingerprint, head + ", " + plain("print.spec"),
@@ -81,7 +85,8 @@ final class LanguagePages {
                 .map(s -> new StepLink(s.number(), s.title(), s.centre(), folder + "/" + s.href(), ""))
                 .toList();
         return new Made(files, new Overview.Product(identity, folder + "/" + Sheets.SPEC_SHEET, fingerprint.digits(),
-                folder + "/" + Sheets.RULES, folder + "/" + Sheets.CARD, fromOverview, notJudged));
+                folder + "/" + Sheets.RULES, folder + "/" + Sheets.CARD,
+                folder + "/" + Sheets.COVERAGE, fromOverview, notJudged));
     }
 
     Map<String, byte[]> overview(CheckedHouse checked, List<Overview.Product> lines) {

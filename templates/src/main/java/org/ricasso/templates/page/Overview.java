@@ -20,9 +20,10 @@ public record Overview(String house, List<Product> products, boolean stepsOpen, 
      * @param fingerprint of the spec sheet
      * @param rules where its rule report lies
      * @param card where its route card lies
+     * @param coverage where its coverage matrix lies
      * @param steps where its instructions lie
      * @param notJudged how many rules could not be judged on it; empty for none
      */
-    public record Product(Identity identity, String href, String fingerprint, String rules, String card, List<StepLink> steps,
-            String notJudged) {}
+    public record Product(Identity identity, String href, String fingerprint, String rules, String card, String coverage,
+            List<StepLink> steps, String notJudged) {}
 }

@@ -17,6 +17,7 @@ record Sheets(String folder, Map<Integer, StepLink> steps) {
     static final String SPEC_SHEET = "index.html";
     static final String RULES = "rules.html";
     static final String CARD = "card.html";
+    static final String COVERAGE = "coverage.html";
     static final String STYLE = "style.css";
     static final String OVERVIEW = "index.html";
 

@@ -29,7 +29,7 @@ final class SpecPages {
             String notJudged, Tongue tongue) {
         SpecPages pages = new SpecPages(checked, sheets, tongue);
         return new SpecSheet(identity, pages.summary(checked.outcomes()), pages.meanings(checked.outcomes()), pages.sections(),
-                steps, Sheets.RULES, Sheets.CARD, notJudged, pages.brought());
+                steps, Sheets.RULES, Sheets.CARD, Sheets.COVERAGE, notJudged, pages.brought());
     }
 
     private List<Knowledge> brought() {

@@ -12,11 +12,12 @@ import java.util.List;
  * @param steps the route, with the fingerprint of each instruction
  * @param rules where the rule report lies
  * @param card where the route card lies
+ * @param coverage where the coverage matrix lies
  * @param notJudged how many rules could not be judged
  * @param brought things that the product names and that do not come with the tool as they are
  */
 public record SpecSheet(Identity identity, String summary, List<String> meanings, List<Section> sections,
-        List<StepLink> steps, String rules, String card, String notJudged, List<Knowledge> brought) {
+        List<StepLink> steps, String rules, String card, String coverage, String notJudged, List<Knowledge> brought) {
 
     /**
      * A block of the spec.

@@ -17,7 +17,8 @@ import java.util.List;
  */
 final class ViewWrapper extends DefaultObjectWrapper {
     private static final List<Class<? extends Record>> VIEWS = List.of(
-            Fact.class, LanguageLink.class, Finding.class, Finding.Place.class, Finding.Cure.class, Identity.class, Knowledge.class,
+            CoverageMatrix.class, CoverageMatrix.Cell.class, CoverageMatrix.Characteristic.class, CoverageMatrix.Process.class,
+            CoverageMatrix.Row.class, Fact.class, LanguageLink.class, Finding.class, Finding.Place.class, Finding.Cure.class, Identity.class, Knowledge.class,
             Overview.class,
             Overview.Product.class, RouteCard.class, RouteCard.Rework.class, RouteCard.Row.class, RuleReport.class, RuleReport.Made.class, RuleReport.Room.class,
             RuleReport.Ruling.class, RuleReport.Place.class, Shown.class,

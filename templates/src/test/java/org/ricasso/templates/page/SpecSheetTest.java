@@ -69,7 +69,7 @@ class SpecSheetTest {
         var many = new org.ricasso.dsl.walk.CheckedHouse(
                 java.util.Collections.nCopies(7, small.products().get(0)), java.util.List.of(), java.util.List.of());
         Map<String, String> pages = Pages.html(Pages.of(many));
-        assertThat(pages).hasSize(1 + 7 * 6);
+        assertThat(pages).hasSize(1 + 7 * 7);
         assertThat(pages.get("index.html")).contains("<details>").doesNotContain("<details open>");
         assertThat(PAGES.get("index.html")).contains("<details open>");
     }

@@ -152,7 +152,7 @@ final class TestHouses {
                         Map.of("gauge", new Value.Ref(thing("gauge", "recorder", t("Furnace recorder"), Map.of()))))),
                 List.of(new CheckedStep.HandOver("blade.hardness", "hardness", predicted()),
                         new CheckedStep.HandOver("blade.structure", "structure", Value.Words.of("tempered"))),
-                900, new Value.Rate(quantity(HOUR, 14400, 14400, null), "load"), span(), List.of());
+                List.of("blade.spine"), 900, new Value.Rate(quantity(HOUR, 14400, 14400, null), "load"), span(), List.of());
     }
 
     private CheckedStep bench(Value hardness) {
