@@ -182,6 +182,9 @@ public final class Explainer {
         if (entry.within() != null) {
             text.append(", within ").append(QuantityFormat.show(entry.within()));
         }
+        if (entry.usual() != null) {
+            text.append(", usually ").append(QuantityFormat.show(entry.usual()));
+        }
         if (entry.byDefault() != null) {
             text.append(", by default ").append(oneLine(entry.byDefault().span()));
         }

@@ -13,7 +13,7 @@ import org.ricasso.dsl.syntax.Lexeme.Kind;
 final class CanonicalSigns {
     private static final String MINUS_SIGN = "\u2212";
     /** Words that a value may follow; behind any other word a number is a name. */
-    private static final Set<String> BEFORE_VALUES = Set.of("default", "max", "min", "starts", "within");
+    private static final Set<String> BEFORE_VALUES = Set.of("default", "max", "min", "starts", "usual", "within");
 
     private CanonicalSigns() {}
 

@@ -18,7 +18,7 @@ record Cells(Shape shape, List<List<Piece>> cells, int gap) {
     /** Marks that say what a field is for, rather than what it may hold. */
     private static final Set<String> ROLES = Set.of("found", "key", "made", "starts");
     /** Words behind which a role's word is a name. */
-    private static final Set<String> BEFORE_NAMES = Set.of("along", "as", "default", "of", "within");
+    private static final Set<String> BEFORE_NAMES = Set.of("along", "as", "default", "of", "usual", "within");
     private static final int BEFORE_ROLE = 2;
 
     /** Items of one shape stand in common columns. */

@@ -8,7 +8,7 @@ import org.ricasso.dsl.syntax.Lexeme.Kind;
 /** Where on a line a blank stands. */
 final class Spacing {
     /** Words behind which a bracket may be a value as well as what the word calls. */
-    private static final Set<String> MARKS = Set.of("default", "starts", "within");
+    private static final Set<String> MARKS = Set.of("default", "starts", "usual", "within");
 
     private Spacing() {}
 

@@ -3,7 +3,9 @@ package org.ricasso.dsl.house;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Findings;
+import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.evaluate.Axis;
 import org.ricasso.dsl.evaluate.Checker;
 import org.ricasso.dsl.evaluate.EntryType;
@@ -16,6 +18,7 @@ import org.ricasso.dsl.syntax.EntryValue;
 import org.ricasso.dsl.syntax.Expression;
 import org.ricasso.dsl.syntax.Grid;
 import org.ricasso.dsl.vocabulary.Vocabulary;
+import org.ricasso.shared.quantity.Interval;
 import org.ricasso.shared.quantity.Measure;
 import org.ricasso.shared.quantity.Numbers;
 import org.ricasso.shared.quantity.Quantity;
@@ -56,6 +59,7 @@ public final class EntryReader {
         if (!within(expression, value, entry) || !whole(expression, value, entry.type())) {
             return FAULT;
         }
+        usual(expression, value, entry);
         return value;
     }
 
@@ -103,6 +107,20 @@ public final class EntryReader {
                             + entry.name() + ", " + QuantityFormat.show(entry.within()));
         }
         return false;
+    }
+
+    /** What it is set to is told of where it lies outside of the usual; a tolerance may reach out, and a limit says nothing. */
+    private void usual(Expression expression, Value value, EntryType entry) {
+        if (entry.usual() == null || !(value instanceof Value.Num num) || !num.quantity().aim().isBounded()
+                || !num.quantity().measure().equals(entry.usual().measure())) {
+            return;
+        }
+        Quantity quantity = num.quantity();
+        double set = quantity.hasNominal() ? quantity.nominal() : (quantity.aim().least() + quantity.aim().most()) / 2;
+        if (!Interval.of(set).isInside(entry.usual().aim())) {
+            findings.add(Diagnostic.warning("outside-usual", new Mark(expression.span(), expression.span().text() + " is not usual for "
+                    + entry.name() + ", which is mostly " + QuantityFormat.show(entry.usual()))));
+        }
     }
 
     private Value stations(Grid grid, Type.AlongAxis along, EntryType entry) {

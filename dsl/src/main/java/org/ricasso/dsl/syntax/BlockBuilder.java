@@ -150,6 +150,7 @@ final class BlockBuilder {
             return switch (valued.start.getType()) {
                 case SpecParser.STARTS -> new Field.Mark.Starts(value, span);
                 case SpecParser.DEFAULT -> new Field.Mark.Default(value, span);
+                case SpecParser.USUAL -> new Field.Mark.Usual(value, span);
                 default -> new Field.Mark.Within(value, span);
             };
         }

@@ -45,6 +45,9 @@ public record Field(Name name, TypeName type, List<Mark> marks, Span span) {
         /** {@code within …}: the sensible range of a setting or entry. */
         record Within(Expression value, Span span) implements Mark {}
 
+        /** {@code usual …}: where a setting or entry usually lies. */
+        record Usual(Expression value, Span span) implements Mark {}
+
         /** {@code made as blade.hardness} */
         record MadeAs(Path path, Span span) implements Mark {}
     }

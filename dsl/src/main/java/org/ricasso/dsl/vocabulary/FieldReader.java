@@ -14,6 +14,7 @@ import org.ricasso.dsl.evaluate.Node;
 import org.ricasso.dsl.evaluate.Scope;
 import org.ricasso.dsl.evaluate.Type;
 import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.syntax.Expression;
 import org.ricasso.dsl.syntax.Field;
 import org.ricasso.shared.quantity.Quantity;
 
@@ -45,7 +46,7 @@ final class FieldReader {
                     madeAs = made.path().text();
                 }
             }
-            EntryType entry = new EntryType(field.name().text(), types.read(field.type()), optional, null, null, madeAs, sized,
+            EntryType entry = new EntryType(field.name().text(), types.read(field.type()), optional, null, null, null, madeAs, sized,
                     field.name().span());
             EntryType earlier = result.putIfAbsent(entry.name(), entry);
             if (earlier != null) {
@@ -67,28 +68,31 @@ final class FieldReader {
             }
             Node byDefault = null;
             Quantity within = null;
+            Quantity usual = null;
             for (Field.Mark mark : field.marks()) {
                 if (mark instanceof Field.Mark.Default given) {
                     byDefault = new Checker(vocabulary, scope, findings).check(given.value(), entry.type()).node();
                 } else if (mark instanceof Field.Mark.Within given) {
-                    within = within(given, entry);
+                    within = range(given.value(), entry);
+                } else if (mark instanceof Field.Mark.Usual given) {
+                    usual = range(given.value(), entry);
                 } else if (mark instanceof Field.Mark.MadeAs made && entry.madeAs() != null
                         && vocabulary.productKind() != null && vocabulary.propertyFor(null, entry.madeAs()) == null) {
                     findings.unknownName(made.path().span(), "property", entry.madeAs(),
                             vocabulary.properties().stream().map(p -> p.path()).toList());
                 }
             }
-            result.add(new EntryType(entry.name(), entry.type(), entry.optional(), byDefault, within, entry.madeAs(), entry.sized(),
+            result.add(new EntryType(entry.name(), entry.type(), entry.optional(), byDefault, within, usual, entry.madeAs(), entry.sized(),
                     entry.span()));
         }
         return result;
     }
 
-    private Quantity within(Field.Mark.Within given, EntryType entry) {
+    private Quantity range(Expression given, EntryType entry) {
         Type type = entry.type() instanceof Type.AlongAxis along ? along.element()
                 : entry.type() instanceof Type.ListOf list ? list.element() : entry.type();
         Checker checker = new Checker(vocabulary, Scope.roots(java.util.Set.of()), findings);
-        Value value = checker.check(given.value(), type).node().eval(new Frame());
+        Value value = checker.check(given, type).node().eval(new Frame());
         return value instanceof Value.Num num ? num.quantity() : null;
     }
 }

@@ -206,6 +206,9 @@ final class RandomPrint {
         } else if (mark instanceof Field.Mark.Within value) {
             out.signs("within");
             values.expression(value.value());
+        } else if (mark instanceof Field.Mark.Usual value) {
+            out.signs("usual");
+            values.expression(value.value());
         }
     }
 

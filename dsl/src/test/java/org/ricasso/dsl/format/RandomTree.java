@@ -184,11 +184,12 @@ final class RandomTree {
     }
 
     private Field.Mark mark() {
-        return switch (random.nextInt(7)) {
+        return switch (random.nextInt(8)) {
             case 0 -> new Field.Mark.Default(expressions.operand(2), null);
             case 1 -> new Field.Mark.Starts(expressions.operand(2), null);
             case 2 -> new Field.Mark.Within(expressions.literal(), null);
             case 3 -> new Field.Mark.MadeAs(new Path(list(1, 2, this::word), null), null);
+            case 4 -> new Field.Mark.Usual(expressions.literal(), null);
             default -> new Field.Mark.Plain(Field.Mark.Word.values()[random.nextInt(6)], null);
         };
     }

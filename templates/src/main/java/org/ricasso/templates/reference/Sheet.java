@@ -174,6 +174,9 @@ final class Sheet {
             if (entry.within() != null) {
                 html.text("within " + QuantityFormat.show(entry.within()) + " ");
             }
+            if (entry.usual() != null) {
+                html.text("usually " + QuantityFormat.show(entry.usual()) + " ");
+            }
             if (entry.byDefault() != null) {
                 html.text("default ");
                 code(entry.byDefault().span());

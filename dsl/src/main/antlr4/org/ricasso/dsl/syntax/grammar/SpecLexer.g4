@@ -54,6 +54,7 @@ TABLE : 'table' ;
 TAKES : 'takes' ;
 TIME : 'time' ;
 TO : 'to' ;
+USUAL : 'usual' ;
 WITHIN : 'within' ;
 WORDS : 'words' ;
 WORKPIECE : 'workpiece' ;

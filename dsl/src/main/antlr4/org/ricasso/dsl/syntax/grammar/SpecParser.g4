@@ -74,7 +74,7 @@ type
     ;
 mark
     : ( OPTIONAL | SIZED | KEY | HOLDS | BETWEEN | FOUND )           # plainMark
-    | ( STARTS | DEFAULT | WITHIN ) expr                     # valueMark
+    | ( STARTS | DEFAULT | USUAL | WITHIN ) expr             # valueMark
     | MADE AS path                                           # madeAs
     ;
 
@@ -164,5 +164,5 @@ unit : WORD | MIN | SIGN_UNIT ;
 word
     : WORD | ADD | ALONG | AS | AT | BETWEEN | CHANGE | COLUMNS | DEFAULT | EXAMPLE | FAMILY | FOUND | HOLDS | INSTRUCT
     | KEY | KIND | LEAVES | LET | LIKE | LIST | MADE | MAX | MIN | NEEDS | OF | OMIT | ONE | OPERATION | OPTIONAL | PART
-    | REMEDY | REPLACES | REWORK | ROUTE | RULE | SIZED | STARTS | TABLE | TAKES | TIME | TO | WITHIN | WORDS | WORKPIECE
+    | REMEDY | REPLACES | REWORK | ROUTE | RULE | SIZED | STARTS | TABLE | TAKES | TIME | TO | USUAL | WITHIN | WORDS | WORKPIECE
     ;
