@@ -44,9 +44,9 @@ class FaultTrialTest {
         assertThat(reviewed.unused()).as("disagreements that are none any more").isEmpty();
         assertThat(tally.seeded()).isGreaterThanOrEqualTo(1000);
         assertThat(tally.sound()).isGreaterThanOrEqualTo((long) (0.15 * tally.seeded()));
-        assertThat(tally.caught()).isGreaterThanOrEqualTo(0.90);
+        assertThat(tally.caught()).isGreaterThanOrEqualTo(0.97);
         assertThat(tally.located()).isGreaterThanOrEqualTo(0.90);
-        assertThat(tally.working()).isGreaterThanOrEqualTo(0.60);
-        assertThat(tally.wronglyRefused()).isLessThanOrEqualTo(tally.sound() / 20);
+        assertThat(tally.working()).isGreaterThanOrEqualTo(0.80);
+        assertThat(tally.wronglyRefused()).isLessThanOrEqualTo(tally.sound() / 50);
     }
 }

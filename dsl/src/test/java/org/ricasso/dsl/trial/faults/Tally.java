@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
+import org.ricasso.oracle.Violation;
 
 /** Counts of outcomes by kind of fault, and the report of them. */
 final class Tally {
@@ -70,6 +71,10 @@ final class Tally {
             lines.add(line.toString());
         });
         out.append(String.join(",", lines)).append("\n  }");
+        Map<String, Long> rules = outcomes.stream().flatMap(o -> o.violations().stream().map(Violation::rule).distinct())
+                .collect(Collectors.groupingBy(rule -> rule, TreeMap::new, Collectors.counting()));
+        out.append(",\n  \"faults by what they violate\": {").append(rules.entrySet().stream()
+                .map(e -> "\n    " + quoted(e.getKey()) + ": " + e.getValue()).collect(Collectors.joining(","))).append("\n  }");
         out.append(",\n  \"routes left out\": {").append(refused.entrySet().stream()
                 .map(e -> "\n    " + quoted(e.getKey()) + ": " + quoted(e.getValue())).collect(Collectors.joining(","))).append("\n  }");
         cases(out, "missed", kinds, o -> o.unsound() && !o.caught());
