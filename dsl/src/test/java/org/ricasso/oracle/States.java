@@ -42,7 +42,7 @@ final class States {
             Map.entry("handle", "none"), Map.entry("mark", "none"), Map.entry("crack", "unchecked"),
             Map.entry("mag", "demag"), Map.entry("pass", "passive"), Map.entry("scales", "none"),
             Map.entry("oil", "unoiled"), Map.entry("holes", "no"), Map.entry("mount", "none"),
-            Map.entry("grip-cover", "none"));
+            Map.entry("grip-cover", "none"), Map.entry("block", "none"), Map.entry("ferrule", "none"));
 
     private States() {}
 
