@@ -1,6 +1,5 @@
 package org.ricasso.oracle;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 
@@ -109,25 +108,13 @@ final class Centres {
         }
     }
 
-    /** A tool is for models that it is marked with. */
+    /** A tool must be there. Which models it fits is not read: a customer's knife is made with the tools of the one it is like. */
     private static void tool(Reading reading, int i, Job.Step step) {
         for (String setting : List.of("die", "tool", "rolls")) {
-            if (step.settings().get(setting) instanceof Figure.Word tool) {
-                Figure fits = reading.job.things().getOrDefault(tool.word(), Map.of()).get("fits");
-                if (fits == null && !reading.job.things().containsKey(tool.word())) {
-                    reading.add("tool", i, setting, "there is no " + tool.word());
-                } else if (fits != null && !names(fits).contains(reading.job.number())) {
-                    reading.add("tool", i, setting, tool.word() + " is for " + names(fits));
-                }
+            if (step.settings().get(setting) instanceof Figure.Word tool && !reading.job.things().containsKey(tool.word())) {
+                reading.add("tool", i, setting, "there is no " + tool.word());
             }
         }
-    }
-
-    private static List<String> names(Figure fits) {
-        if (fits instanceof Figure.Several several) {
-            return several.figures().stream().map(f -> f instanceof Figure.Word w ? w.word() : "").toList();
-        }
-        return fits instanceof Figure.Word w ? Arrays.asList(w.word().split("[ ,]+")) : List.of();
     }
 
     private static void belts(Reading reading, int i, Job.Step step) {

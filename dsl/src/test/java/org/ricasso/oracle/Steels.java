@@ -83,7 +83,9 @@ final class Steels {
         double most = Double.NEGATIVE_INFINITY;
         for (double hot : new double[] {hardened.least(), hardened.most()}) {
             for (double warm : new double[] {tempered.least(), tempered.most()}) {
-                double hrc = at(quenched, hot) - at(quenched, hardenedThere) + at(left, warm);
+                // where nothing is known of other hardening temperatures the points count for the grade's whole window
+                double more = quenched.isEmpty() ? 0 : at(quenched, hot) - at(quenched, hardenedThere);
+                double hrc = more + at(left, warm);
                 if (Double.isNaN(hrc)) {
                     // the literature has no point there: the shop would ask
                     reading.add("grade", false, temper, "temperature", "no points for " + steel + " hardened at " + hot
