@@ -52,8 +52,13 @@ final class Handles {
                 case "mould-handle" -> mould(reading, i, step, material);
                 case "rivet-scales" -> rivet(reading, i, step, material);
                 case "bond-scales", "bond-hidden-tang" -> {
-                    if (material.get("bond_pretreatment").startsWith("not bondable") || material.get("bond_pretreatment").startsWith("flame")) {
+                    if (material.get("bond_pretreatment").startsWith("not bondable") || material.get("bond_pretreatment").startsWith("flame") || material.get("class").equals("elastomer")) {
                         reading.add("OP430", i, "", "glue does not hold on it");
+                    }
+                }
+                case "oil-handle" -> {
+                    if (!material.get("class").equals("wood")) {
+                        reading.add("OP510", i, "", "only wood takes oil");
                     }
                 }
                 case "grind-handle" -> warm(reading, i, "handle-heat", Double.parseDouble(material.get("max_service_C")), "R55");

@@ -148,7 +148,7 @@ final class Sizes {
                 plain(step, "counterbore-to", "counterbore");
             }
             case "rivet-scales", "bond-scales" -> grip(i, step);
-            case "grind-handle" -> plain(step, "width-to", "width");
+            case "grind-handle", "turn-handle" -> plain(step, "width-to", "width");
             case "mould-handle" -> {
                 plain(step, "length-to", "handle");
                 Figure.Number shut = step.number("shut-off", "mm");
@@ -174,6 +174,9 @@ final class Sizes {
             Figure.Number limit = figure instanceof Figure.Number n ? n.in("mm") : null;
             boolean ofBlade = reading.operation(i).part().equals("blade");
             Figure.Number found = measured.equals("straightness") ? bow : ofBlade ? size.get(MEASURED.getOrDefault(measured, "")) : null;
+            if (measured.equals("width")) {
+                found = size.get("width");
+            }
             if (measured.equals("spine")) {
                 found = size.get("spine heel");
             }
