@@ -52,7 +52,8 @@ final class Handles {
                 case "mould-handle" -> mould(reading, i, step, material);
                 case "rivet-scales" -> rivet(reading, i, step, material);
                 case "bond-scales", "bond-hidden-tang" -> {
-                    if (material.get("bond_pretreatment").startsWith("not bondable") || material.get("bond_pretreatment").startsWith("flame") || material.get("class").equals("elastomer")) {
+                    String before = material.get("bond_pretreatment");
+                    if (before.startsWith("not bondable") || before.startsWith("flame") || material.get("class").equals("elastomer")) {
                         reading.add("OP430", i, "", "glue does not hold on it");
                     }
                 }
