@@ -84,6 +84,12 @@ final class ValueText {
                 : new Shown.Line(at, thing.name(), tongue.title(thing), "");
     }
 
+    /** In a line: a code as it stands on the floor, but a name that is a word in the page's language. */
+    private String called(Thing thing) {
+        boolean code = thing.name().chars().anyMatch(Character::isDigit);
+        return !code && squeezed(thing.title()).contains(squeezed(thing.name())) ? tongue.title(thing) : thing.name();
+    }
+
     private static String squeezed(String text) {
         return text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
     }
@@ -152,6 +158,9 @@ final class ValueText {
         }
         if (value instanceof Value.Several several) {
             return several.values().stream().map(v -> line(v, where)).collect(Collectors.joining(", "));
+        }
+        if (value instanceof Value.Ref ref) {
+            return called(ref.thing());
         }
         if (value instanceof Value.Entries block) {
             Where inside = tongue.block(where);
