@@ -1,5 +1,6 @@
 package org.ricasso.dsl.house;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,8 +19,9 @@ import org.ricasso.dsl.vocabulary.VocabularyLoader;
  *
  * @param vocabulary the vocabulary
  * @param routes the route of each product, by product in the order of their names
+ * @param written what a product writes of its route itself, by product; nothing where it takes over all of it
  */
-public record House(Vocabulary vocabulary, Map<Thing, Route> routes) {
+public record House(Vocabulary vocabulary, Map<Thing, Route> routes, Map<Thing, Block.Item.Route> written) {
 
     private record Read(Thing product, Route route, Findings found) {}
 
@@ -60,13 +62,18 @@ public record House(Vocabulary vocabulary, Map<Thing, Route> routes) {
             return new Read(entry.getKey(), route, own);
         }).toList();
         Map<Thing, Route> routes = new LinkedHashMap<>();
+        Map<Thing, Block.Item.Route> written = new LinkedHashMap<>();
         for (Read one : read) {
             if (one.route() != null) {
                 routes.put(one.product(), one.route());
+                // a family's row has no room for a step
+                things.route(one.product()).stream().limit(1).filter(layer -> layer.takenAt() == null
+                        && layer.route().items().stream().noneMatch(RouteItem.Cell.class::isInstance))
+                        .forEach(layer -> written.put(one.product(), layer.route()));
             }
             findings.addAll(one.found().all());
         }
-        return new House(vocabulary, java.util.Collections.unmodifiableMap(routes));
+        return new House(vocabulary, Collections.unmodifiableMap(routes), Collections.unmodifiableMap(written));
     }
 
     /** Whether a route has no steps of its own, and what it takes over could not be read. */

@@ -182,7 +182,7 @@ final class Loops {
                     + rework.from() + " changes " + when))
                     .because("the piece would come round as it went"));
         }
-        return new Route.Loop(from, to, property, times, rework.span());
+        return new Route.Loop(from, to, property, times, rework.span(), List.of(rework.from().span(), rework.to().span()));
     }
 
     private int index(Name number, List<RouteStep> steps) {

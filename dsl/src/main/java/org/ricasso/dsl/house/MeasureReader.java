@@ -84,7 +84,7 @@ final class MeasureReader {
         Content content = content(block, property);
         if (property != null) {
             measures.put(property.slot(), new RouteStep.Measure(property, content.entries(), content.limit(), name.span(),
-                    content.places()));
+                    block.span(), content.places()));
         } else {
             watches.add(new RouteStep.Watch(setting, content.entries(), name.span(), content.places()));
         }
@@ -104,7 +104,7 @@ final class MeasureReader {
     void mayMeasureAll(Span at) {
         for (int slot : operation.measures()) {
             measures.putIfAbsent(slot, new RouteStep.Measure(vocabulary.properties().get(slot), new Value.Entries(Map.of()),
-                    FAULT, at, Map.of()));
+                    FAULT, at, at, Map.of()));
         }
     }
 

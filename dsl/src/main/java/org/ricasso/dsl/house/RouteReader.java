@@ -137,8 +137,8 @@ final class RouteReader {
 
     private static RouteStep unknown(ResolvedStep step) {
         return new RouteStep(step.number(), null, null, new Value[0], new Span[0], List.of(), List.of(),
-                step.step().operation().span(), step.step().span(), step.step().number().span(), step.takenAt(), step.own(),
-                List.of());
+                step.step().operation().span(), step.step().span(), step.step().number().span(), whole(step.step()), step.takenAt(),
+                step.own(), step.named(), List.of());
     }
 
     private RouteStep read(ResolvedStep resolved, boolean damaged) {
@@ -191,8 +191,12 @@ final class RouteReader {
             }
         }
         return new RouteStep(number(step), operation, centre(step, operation, damaged), settings, places,
-                measures.measures(), measures.watches(), step.operation().span(), step.span(), step.number().span(), resolved.takenAt(),
-                resolved.own(), solves);
+                measures.measures(), measures.watches(), step.operation().span(), step.span(), step.number().span(), whole(step),
+                resolved.takenAt(), resolved.own(), resolved.named(), solves);
+    }
+
+    private static Span whole(Step step) {
+        return step.span().to(step.block().span());
     }
 
     /** @return false if the operation takes no setting of that name */

@@ -21,12 +21,15 @@ import org.ricasso.dsl.vocabulary.Operation;
  * @param span where the step is marked: its operation's name
  * @param head its number to its centre
  * @param numbered its number
+ * @param whole its number to the end of its block
  * @param takenAt the {@code like} that takes it over, or null where the route itself writes it
  * @param own values that the route writes itself though it takes the step over
+ * @param named other numbers by which routes that take it over name it
  * @param solves settings that are solved for; their values are unknown until the house has been solved
  */
 public record RouteStep(int number, Operation operation, Thing centre, Value[] settings, Span[] places,
-        List<Measure> measures, List<Watch> watches, Span span, Span head, Span numbered, Span takenAt, Set<Span> own, List<Solve> solves) {
+        List<Measure> measures, List<Watch> watches, Span span, Span head, Span numbered, Span whole, Span takenAt, Set<Span> own,
+        Set<Span> named, List<Solve> solves) {
     public RouteStep {
         measures = List.copyOf(measures);
         watches = List.copyOf(watches);
@@ -37,8 +40,14 @@ public record RouteStep(int number, Operation operation, Thing centre, Value[] s
     public RouteStep solved(Solve solve, Value value, Span locked) {
         Value[] other = settings.clone();
         other[solve.setting()] = value;
-        return new RouteStep(number, operation, centre, other, places, measures, watches, span, head, numbered, takenAt,
-                own, solves.stream().map(s -> s == solve ? s.at(locked) : s).toList());
+        return new RouteStep(number, operation, centre, other, places, measures, watches, span, head, numbered, whole, takenAt,
+                own, named, solves.stream().map(s -> s == solve ? s.at(locked) : s).toList());
+    }
+
+    /** This step with another number and other measurements. */
+    public RouteStep with(int other, List<Measure> measured) {
+        return new RouteStep(other, operation, centre, settings, places, measured, watches, span, head, numbered, whole, takenAt, own,
+                named, solves);
     }
 
     /** What a setting is solved for, or null where it is not. */
@@ -58,9 +67,10 @@ public record RouteStep(int number, Operation operation, Thing centre, Value[] s
      * @param entries the entries of kind {@code measurement}
      * @param limit the limit of an in-process characteristic, or null
      * @param span the property's name in the step
+     * @param whole its name to the end of its block
      * @param places where the entries and the limit are written, by name; defaults have none
      */
-    public record Measure(Property property, Value.Entries entries, Value limit, Span span, Map<String, Span> places) {
+    public record Measure(Property property, Value.Entries entries, Value limit, Span span, Span whole, Map<String, Span> places) {
         public Measure {
             places = Map.copyOf(places);
         }

@@ -159,7 +159,7 @@ final class RouteTexts {
     }
 
     private static List<ResolvedStep> takenSteps(List<ResolvedStep> steps, Span at) {
-        return steps.stream().map(s -> new ResolvedStep(s.step(), at, Set.of(), s.cells())).toList();
+        return steps.stream().map(s -> new ResolvedStep(s.step(), at, Set.of(), s.cells(), s.named())).toList();
     }
 
     private ResolvedRoute over(ResolvedRoute base, List<RouteItem> items) {
@@ -192,14 +192,15 @@ final class RouteTexts {
                 int index = find(home, change.step().number(), change.step().operation());
                 if (index >= 0) {
                     twice(change.step().block());
-                    home.set(index, changed(home.get(index), change.step().centre(), change.step().block(), Set.of()));
+                    home.set(index, changed(home.get(index), change.step().number(), change.step().centre(), change.step().block(),
+                            Set.of()));
                 }
             } else if (item instanceof RouteItem.Cell cell) {
                 List<ResolvedStep> home = parts.home(steps, cell.number());
                 int index = find(home, cell.number(), null);
                 if (index >= 0) {
                     Block block = new Block(List.of(entry(cell)), cell.span());
-                    home.set(index, changed(home.get(index), null, block, Set.of(cell.value().span())));
+                    home.set(index, changed(home.get(index), cell.number(), null, block, Set.of(cell.value().span())));
                 }
             }
         }
@@ -256,14 +257,16 @@ final class RouteTexts {
         steps.add(index, step);
     }
 
-    private ResolvedStep changed(ResolvedStep base, Name centre, Block with, Set<Span> cells) {
+    private ResolvedStep changed(ResolvedStep base, Name number, Name centre, Block with, Set<Span> cells) {
         Set<Span> own = new HashSet<>(base.own());
         Set<Span> all = new HashSet<>(base.cells());
         all.addAll(cells);
+        Set<Span> named = new HashSet<>(base.named());
+        named.add(number.span());
         Block block = new Block(merged(base.step().block().items(), with.items(), own), base.step().block().span());
         Step step = base.step();
         return new ResolvedStep(new Step(step.number(), step.operation(), centre == null ? step.centre() : centre, block,
-                step.span()), base.takenAt(), own, all);
+                step.span()), base.takenAt(), own, all, named);
     }
 
     private List<Block.Item> merged(List<Block.Item> base, List<Block.Item> with, Set<Span> own) {

@@ -12,6 +12,7 @@ import org.ricasso.dsl.evaluate.EntryType;
 import org.ricasso.dsl.evaluate.Property;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.EntryReader;
+import org.ricasso.dsl.house.Route;
 import org.ricasso.dsl.house.RouteStep;
 import org.ricasso.dsl.house.Thing;
 import org.ricasso.dsl.source.SourceFile;
@@ -32,8 +33,10 @@ final class Attempts {
     private final Thing product;
     private final List<RouteStep> steps;
     private final Walk before;
+    private final Practice practice;
 
-    Attempts(Walk before) {
+    Attempts(Walk before, Practice practice) {
+        this.practice = practice;
         this.vocabulary = before.vocabulary;
         this.product = before.product;
         this.steps = before.steps;
@@ -47,8 +50,13 @@ final class Attempts {
      * @param setting where the setting stands that it changes, where it changes one that is written; else null
      * @param clears the findings that are gone with it
      * @param edge how far the setting can be moved towards what is written, or empty where that was not searched
+     * @param moved the step that it takes to another place, or null
      */
-    record Held(Remedy remedy, Span setting, Set<Finding> clears, String edge) {}
+    record Held(Remedy remedy, Span setting, Set<Finding> clears, String edge, Span moved) {
+        Held(Remedy remedy, Span setting, Set<Finding> clears, String edge) {
+            this(remedy, setting, clears, edge, null);
+        }
+    }
 
     /** The remedies of a finding that hold, in the order in which they are to be tried. */
     List<Held> of(Finding finding) {
@@ -56,12 +64,37 @@ final class Attempts {
         for (Finding.Attempt attempt : finding.attempts()) {
             Held held = attempt instanceof Finding.Attempt.Search search
                     ? search(finding, search, Changes.none(product), null)
+                    : attempt instanceof Finding.Attempt.Measure measure ? new Measuring(this, before, practice).of(finding, measure)
+                    : attempt instanceof Finding.Attempt.Rearrange rearrange ? rearranged(finding, rearrange)
                     : changed(finding, attempt);
             if (held != null) {
                 result.add(held);
             }
         }
         return result;
+    }
+
+    private Held rearranged(Finding finding, Finding.Attempt.Rearrange attempt) {
+        if (steps.isEmpty()) {
+            return null;
+        }
+        Target target = Target.of(before, attempt);
+        Moves moves = new Moves(this, before, practice);
+        Held best = moves.of(finding, target, true);
+        if (!mendsAll(best)) {
+            best = more(new Insertions(this, before, practice).of(finding, target), best);
+        }
+        return mendsAll(best) ? best : more(best, moves.of(finding, target, false));
+    }
+
+    /** Whether nothing that was found is left with a remedy. */
+    boolean mendsAll(Held held) {
+        return held != null && held.clears().containsAll(before.findings);
+    }
+
+    /** The remedy that mends more, the first of two that mend alike. */
+    static Held more(Held one, Held other) {
+        return one == null || other != null && other.clears().size() > one.clears().size() ? other : one;
     }
 
     private Held changed(Finding finding, Finding.Attempt attempt) {
@@ -98,7 +131,7 @@ final class Attempts {
         if (left.isEmpty()) {
             return new Held(remedy, place, cleared(after), "");
         }
-        return left.size() == 1 && left.get(0).attempts().size() == 1
+        return left.size() == 1 && !left.get(0).attempts().isEmpty()
                 && left.get(0).attempts().get(0) instanceof Finding.Attempt.Search search
                         ? search(finding, search, changes, remedy) : null;
     }
@@ -119,20 +152,36 @@ final class Attempts {
         return own.isEmpty() ? value : null;
     }
 
+    Walk walked(Route route) {
+        Walk walk = new Walk(vocabulary, route, Changes.none(product)).run();
+        new Characteristics(walk).judge();
+        return walk;
+    }
+
     private Walk walked(Changes changes) {
         Walk walk = new Walk(vocabulary, before.route, changes).run();
         new Characteristics(walk).judge();
         return walk;
     }
 
-    /** What still stands against a change: the finding itself, other errors on the same value, and new errors. */
-    private List<Finding> left(Finding finding, Walk after) {
+    /**
+     * What still stands against a change: the finding itself, other errors on the same value, what lacks the same later, and all that
+     * is new.
+     */
+    List<Finding> left(Finding finding, Walk after) {
         List<Finding> known = all(before);
-        return all(after).stream().filter(one -> one.sameAs(finding) || one.severity() == Severity.ERROR
-                && (one.primary().equals(finding.primary()) || known.stream().noneMatch(one::sameAs))).toList();
+        return all(after).stream().filter(one -> one.sameAs(finding) || known.stream().noneMatch(one::sameAs)
+                || one.severity() == Severity.ERROR && one.primary().equals(finding.primary())
+                || one.name().equals(finding.name()) && one.about().equals(finding.about()) && !one.about().isEmpty()
+                && before.suspects.stream().anyMatch(one::sameAs)).toList();
     }
 
-    private Set<Finding> cleared(Walk after) {
+    /** Whether a change puts a finding right, be it with a new warning: how far a setting may go. */
+    private boolean holds(Finding finding, Walk after) {
+        return left(finding, after).stream().noneMatch(one -> one.severity() == Severity.ERROR || one.sameAs(finding));
+    }
+
+    Set<Finding> cleared(Walk after) {
         Set<Finding> result = new LinkedHashSet<>();
         List<Finding> left = all(after);
         all(before).stream().filter(f -> left.stream().noneMatch(f::sameAs)).forEach(result::add);
@@ -260,7 +309,7 @@ final class Attempts {
                 String text = Amendments.moved(current, finest.value(middle));
                 Value value = text == null ? null : read(text, type);
                 Walk after = value == null ? null : walked(base.and(place[0], place[1], value));
-                if (after != null && left(finding, after).isEmpty() && suspects(after) <= bestSuspects) {
+                if (after != null && holds(finding, after) && suspects(after) <= bestSuspects) {
                     holds = middle;
                 } else {
                     fails = middle;

@@ -100,13 +100,14 @@ final class Characteristics {
         Span place = walk.product.places().containsKey(path) ? walk.product.places().get(path).value() : walk.product.span();
         switch (made) {
             case UNMADE -> add("characteristic-unmade", Severity.ERROR, place, name(path) + " is asked for, but "
-                    + ((Value.Unknown) found).reason(), List.of(), List.of());
+                    + ((Value.Unknown) found).reason(), List.of(), List.of(),
+                    List.of(new Finding.Attempt.Rearrange(walk.steps.size(), Set.of(property.slot()), asked)));
             case MISSED -> missed(property, path, place, asked, found);
             default -> { }
         }
         if (made == Outcome.Made.PROVED || made == Outcome.Made.AIMED) {
             if (measuredAt.isEmpty()) {
-                unmeasured(path, place, early, last, found, made);
+                unmeasured(property, path, place, early, last, found, made);
             } else if (made == Outcome.Made.AIMED && offCentre(asked, found)) {
                 List<Mark> others = new ArrayList<>();
                 walk.leftBy(property.slot(), place).ifPresent(others::add);
@@ -139,22 +140,26 @@ final class Characteristics {
                 + " with scatter" : "") + "; asked for " + Shows.show(asked);
         walk.into(property.slot()).add(new Finding("characteristic-missed", Severity.ERROR, place,
                 others.isEmpty() ? text : ASKED + text, others, List.of(), List.of(),
-                List.of(new Finding.Attempt.Search(Candidates.settings(walk, property.slot()), property.slot()))));
+                List.of(new Finding.Attempt.Search(Candidates.settings(walk, property.slot()), property.slot()),
+                        new Finding.Attempt.Rearrange(walk.steps.size(), Set.of(property.slot()), asked))));
     }
 
-    private void unmeasured(String path, Span place, RouteStep.Measure early, int last, Value found, Outcome.Made made) {
+    private void unmeasured(Property property, String path, Span place, RouteStep.Measure early, int last, Value found, Outcome.Made made) {
         if (early == null) {
             List<String> because = made == Outcome.Made.AIMED
                     ? List.of("with its scatter it comes out at " + reach(found) + ", so it has to be measured")
                     : List.of("a characteristic that nobody measures is known first by the buyer");
-            add("unmeasured", Severity.ERROR, place, "no step measures " + name(path), List.of(), because);
+            add("unmeasured", Severity.ERROR, place, "no step measures " + name(path), List.of(), because,
+                    List.of(new Finding.Attempt.Measure(property.slot(), last, -1)));
             return;
         }
         RouteStep changer = walk.steps.get(last);
         add("measured-too-early", Severity.ERROR, early.span(), name(path) + " is measured here, but step "
                 + changer.number() + " " + changer.operation().name() + " can change it after that",
                 List.of(new Mark(changer.span(), "changes it"), new Mark(place, "asked for here")),
-                List.of("what is measured before the last change says nothing of the piece that is handed on"));
+                List.of("what is measured before the last change says nothing of the piece that is handed on"),
+                List.of(new Finding.Attempt.Measure(property.slot(), last, stepOf(early)),
+                        new Finding.Attempt.Rearrange(last + 1, Set.of(property.slot()), null)));
     }
 
     /** What is measured but is neither a characteristic nor declared with its limit and why. */
@@ -192,8 +197,22 @@ final class Characteristics {
         }
     }
 
+    private int stepOf(RouteStep.Measure measure) {
+        for (int i = 0; i < walk.steps.size(); i++) {
+            if (walk.steps.get(i).measures().contains(measure)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
     private void add(String name, Severity severity, Span place, String text, List<Mark> others, List<String> because) {
-        walk.findings.add(new Finding(name, severity, place, text, others, because, List.of(), List.of()));
+        add(name, severity, place, text, others, because, List.of());
+    }
+
+    private void add(String name, Severity severity, Span place, String text, List<Mark> others, List<String> because,
+            List<Finding.Attempt> attempts) {
+        walk.findings.add(new Finding(name, severity, place, text, others, because, List.of(), attempts));
     }
 
     private static boolean offCentre(Value asked, Value found) {

@@ -41,8 +41,9 @@ public final class HouseCheck {
      */
     public static List<CheckedProduct> products(House house, Predicate<Thing> chosen, boolean pages) {
         List<Map.Entry<Thing, Route>> meant = house.routes().entrySet().stream().filter(e -> chosen.test(e.getKey())).toList();
+        Practice practice = new Practice(house);
         return meant.parallelStream()
-                .map(e -> new ProductCheck(house.vocabulary(), e.getKey(), e.getValue()).check(pages)).toList();
+                .map(e -> new ProductCheck(house.vocabulary(), e.getKey(), e.getValue(), practice).check(pages)).toList();
     }
 
     /** By name, or by a text of its own such as a number. */

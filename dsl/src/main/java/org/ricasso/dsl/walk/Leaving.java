@@ -21,8 +21,13 @@ final class Leaving {
         this.walk = walk;
     }
 
-    Value[] leave(int index, Operation operation, Frame frame) {
+    /** @param from the piece as it came, before needs were taken to be met */
+    Value[] leave(int index, Operation operation, Frame frame, Value[] from) {
         Value[] after = frame.before.clone();
+        for (int slot = 0; slot < after.length; slot++) {
+            // what was lacking is lacking still, unless the step makes it
+            after[slot] = from[slot] instanceof Value.Unknown ? after[slot] : from[slot];
+        }
         frame.clearNotes();
         frame.lets = new Value[operation.lets().size()];
         for (int i = 0; i < frame.lets.length; i++) {
@@ -48,9 +53,10 @@ final class Leaving {
                 value = new Value.Unknown(unknown.reason(), true);
             }
             value = settled(property, value);
+            boolean changed = !value.equals(after[property.slot()]) || value instanceof Value.Clock;
             after[property.slot()] = value;
             walk.found[property.slot()] = leave.reads().properties.stream().anyMatch(slot -> foundBefore[slot]);
-            if (!value.equals(frame.before[property.slot()]) || value instanceof Value.Clock) {
+            if (changed) {
                 walk.lastChange[property.slot()] = index;
             }
         }

@@ -70,7 +70,7 @@ public final class LockedHouse {
         if (sound) {
             stale(house, lock, findings);
         }
-        return new House(house.vocabulary(), java.util.Collections.unmodifiableMap(routes));
+        return new House(house.vocabulary(), java.util.Collections.unmodifiableMap(routes), house.written());
     }
 
     private static Route standIn(House house, Thing product, Route route, Lock lock, Map<LockEntry.Key, Solution> solved) {

@@ -2,6 +2,7 @@ package org.ricasso.dsl.walk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.diagnostics.Severity;
 import org.ricasso.dsl.evaluate.Comparisons;
@@ -13,7 +14,7 @@ import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.RouteStep;
 import org.ricasso.dsl.vocabulary.Operation;
 
-/** What a step's operation needs of the piece that arrives, judged; what is not met is taken to be so from there on. */
+/** What a step's operation needs of the piece that arrives, judged; what is not met is taken to be so for the step. */
 final class Needs {
     private final Walk walk;
 
@@ -71,8 +72,11 @@ final class Needs {
                 others.add(new Mark(step.places()[setting], "asked for here"));
             }
         }
+        walk.unmet.add(new Target.Unmet(property.slot(), asked));
         walk.into(property.slot()).add(new Finding("need-unmet", Severity.ERROR, step.span(), text, others, List.of(need.complaint()),
-                List.of(), List.of()));
+                List.of(), asked instanceof Value.Unknown ? List.of()
+                        : List.of(new Finding.Attempt.Rearrange(index, Set.of(property.slot()), asked)))
+                .about(Set.of(property.slot()), false));
     }
 
     private static Value asIfMet(Property property, Value found, Value asked) {

@@ -114,6 +114,10 @@ final class Passes {
             between.put(let, Computed.of(name + "let " + let, operation.lets().get(i), frame, leaver));
         }
         String[] after = before.clone();
+        for (int slot = 0; slot < after.length; slot++) {
+            // what was assumed for the step's sake alone
+            after[slot] = frame.after[slot] == from[slot] ? leavers.get(from)[slot] : after[slot];
+        }
         List<Account.Left> leaves = new ArrayList<>();
         for (Operation.Leave leave : operation.leaves()) {
             Property property = leave.property();

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Mark;
@@ -25,8 +26,11 @@ final class ProductCheck {
     private final Vocabulary vocabulary;
     private final Thing product;
     private final Route route;
+    private final Practice practice;
 
-    ProductCheck(Vocabulary vocabulary, Thing product, Route route) {
+    /** @param practice how the house does things, for remedies */
+    ProductCheck(Vocabulary vocabulary, Thing product, Route route, Practice practice) {
+        this.practice = practice;
         this.vocabulary = vocabulary;
         this.product = product;
         this.route = route;
@@ -37,14 +41,14 @@ final class ProductCheck {
         Walk walk = new Walk(vocabulary, route, Changes.none(product)).withMargins().run();
         List<Outcome> outcomes = new Characteristics(walk).judge();
         List<Diagnostic> diagnostics = new ArrayList<>();
-        groups(walk).forEach(group -> diagnostics.add(group.diagnostic(walk)));
+        groups(walk, practice).forEach(group -> diagnostics.add(group.diagnostic(walk)));
         diagnostics.sort(Diagnostic.ORDER);
         return new CheckedProduct(product, pages ? new StepPages(walk).steps() : List.of(), outcomes, walk.judgements, diagnostics,
                 pages ? StepPages.loops(route) : List.of());
     }
 
-    private static List<Group> groups(Walk walk) {
-        Attempts attempts = new Attempts(walk);
+    private static List<Group> groups(Walk walk, Practice practice) {
+        Attempts attempts = new Attempts(walk, practice);
         Map<Span, Group> byPlace = new LinkedHashMap<>();
         Map<Finding, Group> byFinding = new IdentityHashMap<>();
         Map<Finding, List<Attempts.Held>> remedies = new LinkedHashMap<>();
@@ -65,6 +69,10 @@ final class ProductCheck {
             group.errorRemedies += finding.severity() == Severity.ERROR ? held.size() : 0;
             byFinding.put(finding, group);
         }
+        // what hurts somebody is not kept silent because a need tells of the same
+        walk.suspects.stream().filter(s -> s.safety() && !byFinding.containsKey(s)).forEach(suspect -> walk.findings.stream()
+                .filter(f -> f.isOfNeed() && suspect.about().containsAll(f.about())).limit(1)
+                .forEach(f -> byFinding.get(f).findings.put(suspect, suspect)));
         List<Group> groups = new ArrayList<>(byPlace.values());
         for (Group group : List.copyOf(groups)) {
             if (groups.contains(group) && group.severity() == Severity.ERROR) {
@@ -91,15 +99,20 @@ final class ProductCheck {
     /** A characteristic that is missed is marked at the setting that can bring it right. */
     private static Finding placed(Finding finding, List<Attempts.Held> held) {
         if (held.isEmpty() || held.get(0).setting() == null
-                || finding.attempts().stream().noneMatch(Finding.Attempt.Search.class::isInstance)) {
+                || !finding.isSearched()) {
             return finding;
         }
-        Finding moved = finding.at(held.get(0).setting(), "asked for here");
+        return asked(finding, held.get(0).setting());
+    }
+
+    private static Finding asked(Finding finding, Span place) {
+        Finding moved = finding.at(place, "asked for here");
         List<Mark> others = new ArrayList<>(moved.others());
         // that the step of the setting left it so is said by the place already
         others.removeIf(m -> m.span().file().equals(moved.primary().file()) && m.span().line() == moved.primary().line());
         return new Finding(moved.name(), moved.severity(), moved.primary(),
-                moved.text().replace(Characteristics.ASKED, ""), others, moved.because(), moved.sources(), moved.attempts());
+                moved.text().replace(Characteristics.ASKED, ""), others, moved.because(), moved.sources(), moved.attempts(),
+                moved.about(), moved.safety());
     }
 
     /** Findings that become one diagnostic. */
@@ -125,9 +138,10 @@ final class ProductCheck {
 
         private Diagnostic diagnostic(Walk walk) {
             List<Finding> placed = new ArrayList<>(findings.values());
-            Finding lead = placed.stream().filter(f -> f.primary().equals(placed.get(0).primary())
-                    && f.severity() == severity()).findFirst().orElse(placed.get(0));
-            Diagnostic result = alone(walk, lead);
+            Span moved = held.stream().filter(h -> h.clears().containsAll(errors())).limit(1).map(Attempts.Held::moved)
+                    .filter(Objects::nonNull).findFirst().orElse(null);
+            Finding lead = lead(placed, moved);
+            Diagnostic result = alone(walk, moved == null || !lead.isSearched() ? lead : asked(lead, moved));
             for (Finding other : placed) {
                 if (other != lead) {
                     result = together(result, alone(walk, other));
@@ -146,6 +160,16 @@ final class ProductCheck {
                 }
             }
             return result;
+        }
+
+        /** What is said of the step that stands at the wrong place before others; but what hurts somebody before a need that is not met. */
+        private Finding lead(List<Finding> placed, Span moved) {
+            List<Finding> gravest = placed.stream().filter(f -> f.severity() == severity()).toList();
+            Finding lead = gravest.stream().filter(f -> f.primary().equals(moved)).findFirst()
+                    .or(() -> gravest.stream().filter(f -> f.primary().equals(placed.get(0).primary())).findFirst())
+                    .orElse(gravest.get(0));
+            // a need tells what a rule tells of a hurt more plainly
+            return lead.isOfNeed() ? gravest.stream().filter(Finding::safety).findFirst().orElse(lead) : lead;
         }
 
         private static Diagnostic alone(Walk walk, Finding finding) {

@@ -71,7 +71,8 @@ final class RuleCheck {
             case FAILS -> {
                 walk.judgements.add(new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.FAILS,
                         verdict.detail(), margins(rule, form, frame), verdict.said()));
-                boolean follows = form.reads().properties.stream().anyMatch(slot -> walk.found[slot]);
+                boolean follows = form.reads().properties.stream().anyMatch(slot -> walk.found[slot])
+                        || form.asked().properties.stream().anyMatch(slot -> walk.found[slot]);
                 (follows ? walk.suspects : walk.findings).add(finding(rule, form, frame, index, verdict));
                 return !follows;
             }
@@ -107,7 +108,7 @@ final class RuleCheck {
             }
         }
         return new Finding(rule.name(), rule.level().severity(), primary, text, others, List.of(rule.because()),
-                rule.source().isEmpty() ? List.of() : List.of(rule.source()), attempts);
+                rule.source().isEmpty() ? List.of() : List.of(rule.source()), attempts).about(form.reads().properties, rule.level() == Rule.Level.SAFETY);
     }
 
     private Span primary(Rule.Form form, RouteStep step) {
@@ -128,7 +129,9 @@ final class RuleCheck {
                     return place.value();
                 }
             }
-            return walk.product.span();
+            // the step that left what is read so
+            return form.reads().properties.stream().map(slot -> walk.lastChange[slot]).filter(change -> change >= 0)
+                    .map(change -> walk.steps.get(change).span()).findFirst().orElse(walk.product.span());
         }
         for (int setting : form.reads().settings) {
             if (step.places()[setting] != null) {

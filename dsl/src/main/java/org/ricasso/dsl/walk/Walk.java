@@ -18,8 +18,8 @@ import org.ricasso.dsl.vocabulary.Operation;
 import org.ricasso.dsl.vocabulary.Vocabulary;
 
 /**
- * One walk of a workpiece through a route: needs, rules, what each step leaves, measurements. After a finding it goes on as
- * if the need were met. A walk is run once and then read.
+ * One walk of a workpiece through a route: needs, rules, what each step leaves, measurements. A step whose need is not met does
+ * its work as if it were; what it does not change stays as it came. A walk is run once and then read.
  */
 final class Walk {
     final Vocabulary vocabulary;
@@ -30,6 +30,8 @@ final class Walk {
     final List<Finding> findings = new ArrayList<>();
     /** Findings on values that an earlier finding made wrong: they follow from it, unless mending it leaves them. */
     final List<Finding> suspects = new ArrayList<>();
+    /** Needs that were not met, for trials of single steps. */
+    final List<Target.Unmet> unmet = new ArrayList<>();
     final List<Judgement> judgements = new ArrayList<>();
     /** The state before and after each step, by the step's index. */
     final Value[][] before;
@@ -183,7 +185,7 @@ final class Walk {
         if (!again) {
             arrivals.add(arrived);
         }
-        Value[] leaves = leaving.leave(index, operation, frame);
+        Value[] leaves = leaving.leave(index, operation, frame, from);
         frame.after = leaves;
         if (!again) {
             lets[index] = Arrays.equals(from, arrives) ? frame.lets : null;
@@ -193,6 +195,10 @@ final class Walk {
             passes.step(index, step, from, frame);
         }
         rules.step(index, frame);
+        for (int slot = 0; slot < from.length; slot++) {
+            // a need that was not met: whoever lacks the same later follows from it
+            found[slot] |= arrives[slot] != from[slot] && lastChange[slot] != index;
+        }
         marks.spread(findings.subList(known, findings.size()));
         operation.disturbs().forEach(slot -> lastDisturbed[slot] = index);
         marks.measured(index, leaves);

@@ -12,8 +12,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.ricasso.dsl.diagnostics.Diagnostic;
+import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.house.Texts;
 import org.ricasso.dsl.source.SourceFile;
 
@@ -55,10 +57,16 @@ class NeedsOfOperationsTest {
                     """.formatted(name, works, spoils, name, knife, step - 1, name);
         }
 
-        /** Whether a finding says that this need of this operation is unmet. */
+        /** Whether a finding says that this need of this operation is unmet, and no other. */
         boolean isIn(Diagnostic finding) {
-            return finding.name().equals("need-unmet") && finding.primary().text().startsWith(property() + " ")
-                    && finding.primary().text().contains(", " + operation + " needs ");
+            List<String> said = said(finding);
+            return said.size() == 1 && said.get(0).startsWith(property() + " ");
+        }
+
+        /** What is said of the operation's needs, where it is marked or together with what has the same remedy. */
+        List<String> said(Diagnostic finding) {
+            return Stream.of(Stream.of(finding.primary().text()), finding.others().stream().map(Mark::text), finding.also().stream())
+                    .flatMap(s -> s).filter(text -> text.contains(", " + operation + " needs ")).toList();
         }
     }
 
@@ -97,10 +105,9 @@ class NeedsOfOperationsTest {
         List<Diagnostic> errors = house(rows.stream().map(Row::text).collect(Collectors.joining("\n"))).errors();
         List<String> wrong = new ArrayList<>();
         for (Row row : rows) {
-            List<Diagnostic> of = errors.stream().filter(d -> d.name().equals("need-unmet")
-                    && d.primary().text().contains(", " + row.operation() + " needs ")).toList();
-            if (of.size() != 1 || !row.isIn(of.get(0)) || !of.get(0).also().isEmpty()) {
-                wrong.add(row.operation() + " " + row.need() + ": " + of.stream().map(d -> d.primary().text() + d.also()).toList());
+            List<Diagnostic> of = errors.stream().filter(d -> !row.said(d).isEmpty()).toList();
+            if (of.size() != 1 || !row.isIn(of.get(0))) {
+                wrong.add(row.operation() + " " + row.need() + ": " + of.stream().map(row::said).toList());
             }
         }
         return wrong;
