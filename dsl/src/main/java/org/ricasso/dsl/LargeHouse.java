@@ -36,7 +36,8 @@ import org.ricasso.shared.calculation.Calculation;
  * of each nothing is kept but what was found.
  *
  * <p>What is found is the same as by {@link Ricasso#check}. A batch in which nothing is found is done with. All texts in which
- * something is found are checked once more together, since findings in several texts may have one cause. A house that can
+ * something is found are checked once more together, since findings in several texts may have one cause. Remedies that look at how
+ * other products do something look at those of these texts alone. A house that can
  * only be judged as a whole is: one with a lock or settings to be solved, with words of its own, with a vocabulary of its own
  * altogether, or one whose common texts cannot be read.
  */

@@ -29,11 +29,18 @@ import org.ricasso.shared.quantity.Quantity;
  */
 final class Attempts {
     private static final long MOST_HALVED = 1L << 16;
+    /** How often a route is walked at most to find other steps: for a finding, and for all findings of a product. */
+    private static final int WALKS = 80;
+    private static final int ALL_WALKS = 400;
     private final Vocabulary vocabulary;
     private final Thing product;
     private final List<RouteStep> steps;
     private final Walk before;
     private final Practice practice;
+    private int walks = ALL_WALKS;
+    private int walksOfFinding;
+    /** A remedy with which nothing that was found is left. */
+    private Held ofAll;
 
     Attempts(Walk before, Practice practice) {
         this.practice = practice;
@@ -62,16 +69,26 @@ final class Attempts {
     List<Held> of(Finding finding) {
         List<Held> result = new ArrayList<>();
         for (Finding.Attempt attempt : finding.attempts()) {
-            Held held = attempt instanceof Finding.Attempt.Search search
-                    ? search(finding, search, Changes.none(product), null)
-                    : attempt instanceof Finding.Attempt.Measure measure ? new Measuring(this, before, practice).of(finding, measure)
-                    : attempt instanceof Finding.Attempt.Rearrange rearrange ? rearranged(finding, rearrange)
-                    : changed(finding, attempt);
+            // other steps are looked for where no setting does, and where nothing is known yet that mends all
+            boolean steps = attempt instanceof Finding.Attempt.Measure || attempt instanceof Finding.Attempt.Rearrange;
+            Held held = steps && (ofAll != null || !result.isEmpty()) ? null : of(finding, attempt);
             if (held != null) {
                 result.add(held);
+                ofAll = steps && mendsAll(held) ? held : ofAll;
             }
         }
         return result;
+    }
+
+    private Held of(Finding finding, Finding.Attempt attempt) {
+        walksOfFinding = Math.min(WALKS, walks);
+        if (attempt instanceof Finding.Attempt.Search search) {
+            return search(finding, search, Changes.none(product), null);
+        }
+        if (attempt instanceof Finding.Attempt.Measure measure) {
+            return new Measuring(this, before, practice).of(finding, measure);
+        }
+        return attempt instanceof Finding.Attempt.Rearrange rearrange ? rearranged(finding, rearrange) : changed(finding, attempt);
     }
 
     private Held rearranged(Finding finding, Finding.Attempt.Rearrange attempt) {
@@ -152,7 +169,15 @@ final class Attempts {
         return own.isEmpty() ? value : null;
     }
 
+    /** Whether enough has been tried for a finding. */
+    boolean isSpent() {
+        return walksOfFinding <= 0;
+    }
+
+    /** The product's walk on another route. */
     Walk walked(Route route) {
+        walksOfFinding--;
+        walks--;
         Walk walk = new Walk(vocabulary, route, Changes.none(product)).run();
         new Characteristics(walk).judge();
         return walk;

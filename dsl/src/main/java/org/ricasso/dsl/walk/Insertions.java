@@ -53,7 +53,7 @@ final class Insertions {
         Attempts.Held best = null;
         int tried = 0;
         for (Candidate candidate : candidates(target, target.step(), target.from())) {
-            if (tried == TRIES || attempts.mendsAll(best)) {
+            if (tried == TRIES || attempts.isSpent() || attempts.mendsAll(best)) {
                 break;
             }
             Spot spot = spot(target, candidate.index());
@@ -108,7 +108,7 @@ final class Insertions {
             }
             Put other = put(pair.candidate(), numbers.get(1), true, false);
             Attempts.Held held = held(finding, target, spot, index, List.of(one, other));
-            if (held != null) {
+            if (held != null || attempts.isSpent()) {
                 return held;
             }
         }
@@ -167,7 +167,7 @@ final class Insertions {
                 }
             }
             boolean unknown = practice.uses(operation).isEmpty() || operation.takes().stream().anyMatch(EntryType::sized);
-            if (open.isEmpty() || !unknown || attempts.mendsAll(best)) {
+            if (open.isEmpty() || !unknown || attempts.isSpent() || attempts.mendsAll(best)) {
                 continue;
             }
             RouteStep step = open(operation);

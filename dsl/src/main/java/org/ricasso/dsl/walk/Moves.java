@@ -66,7 +66,7 @@ final class Moves {
             if (near != (move.distance() <= NEAR || isOfLater(target, move))) {
                 continue;
             }
-            if (tried == TRIES || attempts.mendsAll(best)) {
+            if (tried == TRIES || attempts.isSpent() || attempts.mendsAll(best)) {
                 break;
             }
             RouteStep step = before.steps.get(move.step());

@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,15 +44,15 @@ final class Bakery {
 
     /** The bakery with changes: what stands once in the house is replaced by what is to stand there. */
     static Ricasso checked(Map<String, String> changes) {
-        return Ricasso.check(texts(changes, null), List.of(doughWater()), Set.of());
+        return Ricasso.check(texts(changes, List.of()), List.of(doughWater()), Set.of());
     }
 
-    /** The same after an edit of its house. */
-    static Ricasso checked(Map<String, String> changes, Edit edit) {
-        return Ricasso.check(texts(changes, edit), List.of(doughWater()), Set.of());
+    /** The same after edits of its house. */
+    static Ricasso checked(Map<String, String> changes, List<Edit> edits) {
+        return Ricasso.check(texts(changes, edits), List.of(doughWater()), Set.of());
     }
 
-    private static Texts texts(Map<String, String> changes, Edit edit) {
+    private static Texts texts(Map<String, String> changes, List<Edit> edits) {
         List<SourceFile> files = new ArrayList<>();
         for (String file : FILES) {
             String text = read(file);
@@ -62,9 +63,10 @@ final class Bakery {
                     }
                     text = text.replace(change.getKey(), change.getValue());
                 }
-                if (edit != null) {
-                    text = text.substring(0, edit.span().start()) + edit.replacement() + text.substring(edit.span().end());
-                }
+                StringBuilder edited = new StringBuilder(text);
+                edits.stream().sorted(Comparator.comparing(Edit::span).reversed())
+                        .forEach(e -> edited.replace(e.span().start(), e.span().end(), e.replacement()));
+                text = edited.toString();
             }
             files.add(new SourceFile(file, text, false));
         }

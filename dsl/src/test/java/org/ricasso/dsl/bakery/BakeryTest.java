@@ -102,9 +102,21 @@ class BakeryTest {
     }
 
     @Test
+    void aStepAtTheWrongPlaceIsTakenBack() {
+        Map<String, String> raw = Map.of("        " + RISE + "\n", "", "        60 cool at rack-1 { hold: 100 ± 10 min }",
+                "        55 " + RISE.substring(3) + "\n        60 cool at rack-1 { hold: 100 ± 10 min }");
+        Diagnostic late = one(raw, "need-unmet");
+        assertThat(late.remedies()).extracting(Remedy::text).containsExactly("move step 55 rise before step 50, as step 40");
+        assertThat(mended(raw, late)).isEmpty();
+    }
+
+    @Test
     void aPropertyOfTheWholePieceIsNeededAsThatOfAPart() {
-        Diagnostic sticks = one(Map.of("        30 flour-tray\n        " + RISE, "        " + RISE), "need-unmet");
+        Map<String, String> bare = Map.of("        30 flour-tray\n        " + RISE, "        " + RISE);
+        Diagnostic sticks = one(bare, "need-unmet");
         assertThat(sticks.primary().text()).isEqualTo("tray is bare, rise needs floured");
+        assertThat(sticks.remedies()).extracting(Remedy::text).containsExactly("insert 30 flour-tray before step 40");
+        assertThat(mended(bare, sticks)).isEmpty();
     }
 
     @Test
@@ -124,12 +136,15 @@ class BakeryTest {
         String bubbles = "            bubbles { with: ruler; often: 1 per load; if-wrong: \"tell the baker\" }\n";
         String crust = "            crust   { with: colour-card; often: each; if-wrong: \"to the crumbs\" }\n";
         String rye = "bread rye-loaf";
-        Diagnostic early = one(Map.of(core, height + core,
-                crust + height + bubbles + "        }\n    }\n}\n\n" + rye,
-                crust + bubbles + "        }\n    }\n}\n\n" + rye), "measured-too-early");
+        Map<String, String> hasty = Map.of(core, height + core, crust + height + bubbles + "        }\n    }\n}\n\n" + rye,
+                crust + bubbles + "        }\n    }\n}\n\n" + rye);
+        Diagnostic early = one(hasty, "measured-too-early");
         assertThat(marked(early)).isEqualTo("height");
         assertThat(early.primary().text()).isEqualTo("height is measured here, but step 60 cool can change it after that");
         assertThat(early.others()).extracting(m -> m.span().text()).contains("cool");
+        assertThat(early.remedies()).extracting(Remedy::text)
+                .containsExactly("measure height in step 80 look-over, not in step 50");
+        assertThat(mended(hasty, early)).isEmpty();
     }
 
     @Test
@@ -137,6 +152,8 @@ class BakeryTest {
         Diagnostic unmeasured = one(Map.of(
                 "            slices { with: ruler; often: 1 per load; if-wrong: \"set the fence\" }\n", ""), "unmeasured");
         assertThat(marked(unmeasured)).isEqualTo("11 ± 1 mm");
+        // nothing in the house shows how slices are measured
+        assertThat(unmeasured.remedies()).isEmpty();
     }
 
     @Test
@@ -254,8 +271,8 @@ class BakeryTest {
     /** What is found once the first remedy has been applied as it stands. */
     private static List<Diagnostic> mended(Map<String, String> changes, Diagnostic diagnostic) {
         assertThat(diagnostic.remedies()).isNotEmpty();
-        Edit edit = diagnostic.remedies().get(0).edits().get(0);
-        return Bakery.checked(changes, edit).checked().diagnostics();
+        assertThat(diagnostic.remedies().get(0).edits()).isNotEmpty();
+        return Bakery.checked(changes, diagnostic.remedies().get(0).edits()).checked().diagnostics();
     }
 
     /**

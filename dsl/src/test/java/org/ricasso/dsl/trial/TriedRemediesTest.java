@@ -22,12 +22,15 @@ import org.ricasso.dsl.source.SourceFile;
  */
 class TriedRemediesTest {
     /** A fault, the stretch that its error marks, and what the first remedy says. */
-    private record Fault(String title, UnaryOperator<TrialHouse> make, String marks, String remedy) {
+    record Fault(String title, UnaryOperator<TrialHouse> make, String marks, String remedy) {
         @Override
         public String toString() {
             return title;
         }
     }
+
+    static final Fault WITHOUT_QUENCH = new Fault("no quench", h -> without(h, ROUTE, "155 quench-gas"), "sub-zero",
+            "put in a step of quench-gas before step 160; it takes pressure");
 
     static List<Fault> faults() {
         return List.of(
@@ -103,11 +106,9 @@ class TriedRemediesTest {
     /** Where the house shows nowhere how an operation is set, it is named, and nothing is written. */
     @Test
     void whatNobodyShowsIsSaidInWords() {
-        TrialHouse house = without(TrialHouse.single(), ROUTE, "155 quench-gas");
-        List<Diagnostic> errors = house.errors();
+        List<Diagnostic> errors = WITHOUT_QUENCH.make().apply(TrialHouse.single()).errors();
         assertThat(errors).hasSize(1);
-        assertThat(errors.get(0).remedies()).containsExactly(
-                new Remedy("put in a step of quench-gas before step 160; it takes pressure", List.of()));
+        assertThat(errors.get(0).remedies()).containsExactly(new Remedy(WITHOUT_QUENCH.remedy(), List.of()));
     }
 
     private static TrialHouse without(TrialHouse house, String file, String begin) {
