@@ -102,11 +102,11 @@ class BakeryTest {
     }
 
     @Test
-    void aStepAtTheWrongPlaceIsTakenBack() {
+    void aStepAtTheWrongPlaceIsMoved() {
         Map<String, String> raw = Map.of("        " + RISE + "\n", "", "        60 cool at rack-1 { hold: 100 ± 10 min }",
                 "        55 " + RISE.substring(3) + "\n        60 cool at rack-1 { hold: 100 ± 10 min }");
         Diagnostic late = one(raw, "need-unmet");
-        assertThat(late.remedies()).extracting(Remedy::text).containsExactly("move step 55 rise before step 50, as step 40");
+        assertThat(late.remedies()).extracting(Remedy::text).containsExactly("move step 50 bake before step 60, as step 57");
         assertThat(mended(raw, late)).isEmpty();
     }
 
