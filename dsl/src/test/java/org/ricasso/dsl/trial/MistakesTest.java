@@ -71,7 +71,7 @@ class MistakesTest {
     }
 
     /** The lines that are other than in the good text, in the order of the text. */
-    private static void changed(SourceFile good, SourceFile bad, StringBuilder out) {
+    static void changed(SourceFile good, SourceFile bad, StringBuilder out) {
         if (good.text().equals(bad.text())) {
             return;
         }
