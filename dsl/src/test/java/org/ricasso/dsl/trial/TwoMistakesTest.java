@@ -41,7 +41,7 @@ class TwoMistakesTest {
         TrialHouse house = route.house();
         StringBuilder out = new StringBuilder(route.title()).append("\n\n");
         for (SourceFile file : house.texts().files()) {
-            MistakesTest.changed(TrialHouse.single().file(file.name()), file, out);
+            MistakesTest.changed(route.good().file(file.name()), file, out);
         }
         out.append('\n');
         DiagnosticPrinter printer = new DiagnosticPrinter(StandardCharsets.UTF_8, false);
