@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.ricasso.dsl.diagnostics.Diagnostic;
@@ -52,9 +53,15 @@ class WholeCheckDamageTest {
         byKind.forEach((kind, counts) -> print("one token " + kind, counts));
         print("whole check of the damaged house", byCount);
         assertThat(share(byCount)).isGreaterThanOrEqualTo(0.94);
-        assertThat(((TreeMap<Integer, Integer>) byCount).lastKey()).isLessThanOrEqualTo(4);
+        // what a centre is damaged to may be wrong for each route that uses it, and is told in each
+        assertThat(all).allSatisfy(found -> assertThat(mostInOneText(found)).as(found.what()).isLessThanOrEqualTo(4));
         // what is found is not little: the figures above would be cheap otherwise
         assertThat(byCount.getOrDefault(0, 0)).isLessThan(all.size() / 10);
+    }
+
+    private static long mostInOneText(Found found) {
+        return found.diagnostics().stream().collect(Collectors.groupingBy(d -> d.primary().span().file().name(), Collectors.counting()))
+                .values().stream().mapToLong(Long::longValue).max().orElse(0);
     }
 
     private static double share(Map<Integer, Integer> byCount) {
