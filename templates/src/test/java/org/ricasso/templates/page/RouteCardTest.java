@@ -15,6 +15,7 @@ class RouteCardTest {
         assertThat(Pages.text(PAGES.get("ab-2120/card.html"))).containsSubsequence("Route card", "AB-2120", "Revision C",
                 "Lot", "Pieces issued", "Heat or batch", "155 Quench", "170 Temper", "200 Test the hardness");
         assertThat(card.split("<td data-label=\"Good\"></td>", -1)).hasSize(1 + 3);
+        assertThat(card.split("data-label=\"Load, note\"></td>", -1)).hasSize(1 + 3);
         assertThat(card.split("<td data-label=\"Initials\"></td>", -1)).hasSize(1 + 3);
     }
 
