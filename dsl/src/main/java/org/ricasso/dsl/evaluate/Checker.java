@@ -254,6 +254,11 @@ public final class Checker {
                 return new Nodes.LetUse(name.span(), scope.lets().get(i).type(), i);
             }
         }
+        Type given = scope.given().get(text);
+        if (given != null) {
+            reads.self.add(text);
+            return new Nodes.Given(name.span(), given, text);
+        }
         if (scope.properties()) {
             Node setting = setting(name, name.span(), text);
             if (setting != null) {
@@ -326,6 +331,7 @@ public final class Checker {
     private List<String> names() {
         List<String> names = new ArrayList<>(scope.roots());
         scope.lets().forEach(l -> names.add(l.name()));
+        names.addAll(scope.given().keySet());
         if (scope.properties()) {
             scope.settings().forEach(s -> names.add(s.name()));
             for (Property property : lexicon.properties()) {

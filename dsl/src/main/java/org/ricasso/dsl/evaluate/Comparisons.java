@@ -21,7 +21,18 @@ public final class Comparisons {
         if (operator == Operator.EQUALS) {
             return equal(a, b);
         }
-        return Truth.UNKNOWN;
+        return a instanceof Value.Date x && b instanceof Value.Date y ? dates(operator, x.date().compareTo(y.date())) : Truth.UNKNOWN;
+    }
+
+    /** @param order of two dates, which ISO 8601 writes so that they stand in the order of their letters */
+    private static Truth dates(Operator operator, int order) {
+        return switch (operator) {
+            case AT_MOST -> Truth.of(order <= 0);
+            case AT_LEAST -> Truth.of(order >= 0);
+            case LESS -> Truth.of(order < 0);
+            case MORE -> Truth.of(order > 0);
+            default -> Truth.UNKNOWN;
+        };
     }
 
     private interface Check {

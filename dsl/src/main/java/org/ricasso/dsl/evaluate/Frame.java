@@ -12,6 +12,10 @@ public final class Frame {
     public Thing product;
     public Thing self;
     public Thing centre;
+    /** The entries of the measurement that a rule speaks of, or null. */
+    public Value.Entries block;
+    /** What stands behind the further names of the scope. */
+    public Map<String, Value> given = Map.of();
     /** The title of the step's operation, or null. */
     public String operation;
     /** The step's settings in the order of the operation. */
@@ -44,6 +48,8 @@ public final class Frame {
         copy.product = product;
         copy.self = self;
         copy.centre = centre;
+        copy.block = block;
+        copy.given = given;
         copy.operation = operation;
         copy.settings = settings;
         copy.lets = lets;

@@ -164,6 +164,9 @@ final class Members {
         if (target instanceof Nodes.Self) {
             return "." + entry;
         }
+        if (target instanceof Nodes.Given given) {
+            return "." + given.key() + "." + entry;
+        }
         return target instanceof PathUse use && use.path != null ? use.path + "." + entry : null;
     }
 

@@ -143,7 +143,7 @@ final class Nodes {
         }
     }
 
-    /** The thing that a kind's rule speaks of. */
+    /** The thing or the measurement that a kind's rule speaks of. */
     static final class Self extends Node {
         Self(Span span, String kind) {
             super(span, new Type.ThingOf(kind));
@@ -156,7 +156,30 @@ final class Nodes {
 
         @Override
         protected Value compute(Frame frame) {
-            return frame.self == null ? new Value.Absent("") : new Value.Ref(frame.self);
+            return frame.block != null ? frame.block
+                    : frame.self == null ? new Value.Absent("") : new Value.Ref(frame.self);
+        }
+    }
+
+    /** A further name of the scope. */
+    static final class Given extends Place {
+        Given(Span span, Type type, String key) {
+            super(span, type, key);
+        }
+
+        @Override
+        List<Input> places() {
+            return List.of(new Input(key(), new Input.Source.Root(key()), ""));
+        }
+
+        @Override
+        boolean isLeaf() {
+            return !(type() instanceof Type.ThingOf);
+        }
+
+        @Override
+        Value read(Frame frame) {
+            return frame.given.getOrDefault(key(), new Value.Absent(key()));
         }
     }
 

@@ -40,13 +40,14 @@ final class Operators {
         Type asked = infix.operator() == Operator.IN && right.type() instanceof Type.ListOf list ? list.element()
                 : right.type();
         boolean fits = Type.fits(left.type(), asked) || Type.fits(asked, left.type());
-        boolean numeric = Members.measureOf(left.type()) != null || left.type() == Type.Plain.CLOCK;
+        boolean ordered = Members.measureOf(left.type()) != null || left.type() == Type.Plain.CLOCK
+                || left.type() == Type.Plain.DATE;
         if (!fits && !(left.type() == Type.Plain.CLOCK && isDuration(asked))) {
             checker.findings.error("wrong-type", infix.span(), Type.describe(left.type()) + " is compared with "
                     + Type.describe(asked));
             return Checker.fault(infix.span());
         }
-        if (!numeric && left.type() != Type.Plain.ANY && infix.operator() != Operator.EQUALS
+        if (!ordered && left.type() != Type.Plain.ANY && infix.operator() != Operator.EQUALS
                 && infix.operator() != Operator.IN) {
             checker.findings.error("wrong-type", infix.span(), Type.describe(left.type()) + " has no order");
             return Checker.fault(infix.span());

@@ -17,9 +17,19 @@ import java.util.Set;
  * @param attributes the operation's attributes for {@code operation.…}; null where it stands for any operation
  * @param limits whether the limits of characteristics may be read
  * @param anyStep whether {@code step.…} stands for the settings of any operation
+ * @param given further names with the types of what the frame holds for them
  */
 public record Scope(List<EntryType> settings, List<Let> lets, String part, boolean properties, String self,
-        Set<String> roots, Map<String, Value> attributes, boolean limits, boolean anyStep) {
+        Set<String> roots, Map<String, Value> attributes, boolean limits, boolean anyStep,
+        Map<String, Type> given) {
+    public Scope {
+        given = Map.copyOf(given);
+    }
+
+    public Scope(List<EntryType> settings, List<Let> lets, String part, boolean properties, String self, Set<String> roots,
+            Map<String, Value> attributes, boolean limits, boolean anyStep) {
+        this(settings, lets, part, properties, self, roots, attributes, limits, anyStep, Map.of());
+    }
 
     /** An in-between value. */
     public record Let(String name, Type type) {}

@@ -38,7 +38,7 @@ public final class RuleExamples {
         Frame frame = new Frame();
         frame.bound = example.bound();
         frame.uses = new Uses();
-        Verdict verdict = Verdict.of(rule, rule.general(), frame);
+        Verdict verdict = Verdict.of(rule, example.form() == null ? rule.general() : example.form(), frame);
         if (!frame.missing.isEmpty()) {
             findings.error("example-incomplete", example.span(),
                     "the example does not bind " + String.join(", ", new TreeSet<>(frame.missing)));

@@ -8,6 +8,7 @@ import org.ricasso.dsl.diagnostics.Severity;
 import org.ricasso.dsl.evaluate.Node;
 import org.ricasso.dsl.evaluate.Reads;
 import org.ricasso.dsl.evaluate.TextNode;
+import org.ricasso.dsl.evaluate.Type;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Declaration;
@@ -23,19 +24,21 @@ import org.ricasso.dsl.syntax.Declaration;
  * @param because its reason
  * @param source where it comes from
  * @param forms for {@link Subject#OPERATION} and {@link Subject#STEP} its form for each operation it applies to
+ * @param measured for {@link Subject#MEASUREMENT} its form for each type of limit it applies to
  * @param general its form for the product, for a kind, and for its examples
  * @param examples its examples
  * @param syntax how it is written
  */
 public record Rule(String name, String title, Subject subject, String subjectName, Level level, String because,
-        String source, Map<Operation, Form> forms, Form general, List<Example> examples,
+        String source, Map<Operation, Form> forms, Map<Type, Form> measured, Form general, List<Example> examples,
         Declaration.RuleDeclaration syntax) {
     public Rule {
         examples = List.copyOf(examples);
+        measured = Map.copyOf(measured);
         forms = Collections.unmodifiableMap(new IdentityHashMap<>(forms));
     }
 
-    public enum Subject { OPERATION, STEP, PRODUCT, KIND }
+    public enum Subject { OPERATION, STEP, MEASUREMENT, PRODUCT, KIND }
 
     /** How grave a breach is. Safety is judged on the reach. */
     public enum Level {
@@ -71,14 +74,20 @@ public record Rule(String name, String title, Subject subject, String subjectNam
         }
     }
 
-    /** An example: what it binds, by path as the rule writes it, and whether the rule is to hold. */
-    public record Example(boolean passes, Map<String, Value> bound, Span span) {
+    /**
+     * An example.
+     *
+     * @param passes whether the rule is to hold
+     * @param bound what it binds, by path as the rule writes it
+     * @param form the form of the rule that it is for, or null for the general one
+     */
+    public record Example(boolean passes, Map<String, Value> bound, Form form, Span span) {
         public Example {
             bound = Map.copyOf(bound);
         }
     }
 
-    /** What a finding marks: a setting by index, or an entry of the product or thing by path. */
+    /** What a finding marks: a setting by index, or an entry of the product, thing or measurement by path. */
     public record Mark(int setting, String entry) {}
 
     /** How a remedy changes what it sets. */

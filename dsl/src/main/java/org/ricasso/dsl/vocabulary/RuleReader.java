@@ -3,6 +3,7 @@ package org.ricasso.dsl.vocabulary;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -68,21 +69,63 @@ final class RuleReader {
                 }
             }
         }
+        Map<Type, Rule.Form> measured = subject == Rule.Subject.MEASUREMENT ? measured(declaration, entries) : Map.of();
+        if (subject == Rule.Subject.MEASUREMENT && measured.isEmpty()) {
+            return;
+        }
         Scope scope = switch (subject) {
             case OPERATION -> inOperation(vocabulary.operation(subjectName));
             case STEP -> anyStep();
+            case MEASUREMENT -> ofMeasurement(measured.keySet().iterator().next());
             default -> ofThing(subjectName);
         };
         Rule.Form general = subject == Rule.Subject.OPERATION ? forms.values().iterator().next()
+                : subject == Rule.Subject.MEASUREMENT ? measured.values().iterator().next()
                 : form(declaration, entries, scope, null, findings).form();
         String name = declaration.head().name().text();
         String title = declaration.head().title() == null ? name : declaration.head().title().written();
         vocabulary.rules.put(name, new Rule(name, title, subject, subjectName, level(entries.get("level")),
-                text(entries.get("because")), text(entries.get("source")), forms, general,
-                examples(declaration, scope), declaration));
+                text(entries.get("because")), text(entries.get("source")), forms, measured, general,
+                examples(declaration, scope, measured), declaration));
     }
 
-    private List<Rule.Example> examples(Declaration.RuleDeclaration declaration, Scope scope) {
+    /** The forms of a rule for measurements: one for each type of limit of which all that it says can be said. */
+    private Map<Type, Rule.Form> measured(Declaration.RuleDeclaration declaration, Map<String, Declaration.ValueEntry> entries) {
+        Map<Type, Rule.Form> forms = new LinkedHashMap<>();
+        Findings least = null;
+        for (Type type : Reading.limits(vocabulary)) {
+            Findings own = new Findings();
+            Rule.Form form = form(declaration, entries, ofMeasurement(type), null, own).form();
+            if (own.isEmpty()) {
+                forms.put(type, form);
+            } else if (least == null || own.count() < least.count()) {
+                least = own;
+            }
+        }
+        if (forms.isEmpty() && least != null) {
+            findings.addAll(least.all());
+        }
+        return forms;
+    }
+
+    /** The type of limit that an example is for: the first that can be what the example writes. */
+    private Type limit(Declaration.Example example, Map<Type, Rule.Form> measured) {
+        for (Declaration.Binding binding : example.bindings()) {
+            if (binding.path().text().equals(Reading.LIMIT)) {
+                for (Type type : measured.keySet()) {
+                    Findings own = new Findings();
+                    new EntryReader(vocabulary, own, null).read(binding.value(),
+                            EntryType.plain(Reading.LIMIT, type, null, binding.span()));
+                    if (own.isEmpty()) {
+                        return type;
+                    }
+                }
+            }
+        }
+        return measured.keySet().iterator().next();
+    }
+
+    private List<Rule.Example> examples(Declaration.RuleDeclaration declaration, Scope general, Map<Type, Rule.Form> measured) {
         List<Rule.Example> result = new ArrayList<>();
         for (Declaration.Example example : declaration.examples()) {
             String outcome = example.outcome().text();
@@ -90,6 +133,8 @@ final class RuleReader {
                 findings.error("unknown-word", example.outcome().span(), "an example passes or fails");
                 continue;
             }
+            Type limit = measured.isEmpty() ? null : limit(example, measured);
+            Scope scope = limit == null ? general : ofMeasurement(limit);
             Map<String, Value> bound = new HashMap<>();
             for (Declaration.Binding binding : example.bindings()) {
                 Type type = new Checker(vocabulary, scope, findings).check(expression(binding.path()), null).node().type();
@@ -99,7 +144,7 @@ final class RuleReader {
                     findings.error("declared-twice", binding.span(), binding.path().text() + " is bound twice");
                 }
             }
-            result.add(new Rule.Example(outcome.equals("passes"), bound, example.outcome().span()));
+            result.add(new Rule.Example(outcome.equals("passes"), bound, limit == null ? null : measured.get(limit), example.outcome().span()));
         }
         return result;
     }
@@ -121,7 +166,8 @@ final class RuleReader {
             return Rule.Subject.OPERATION;
         }
         if (vocabulary.kinds.containsKey(name)) {
-            return name.equals(vocabulary.productKind()) ? Rule.Subject.PRODUCT : Rule.Subject.KIND;
+            return name.equals(vocabulary.productKind()) ? Rule.Subject.PRODUCT
+                    : name.equals(Reading.MEASUREMENT) ? Rule.Subject.MEASUREMENT : Rule.Subject.KIND;
         }
         Set<String> known = new TreeSet<>(vocabulary.kindNames());
         vocabulary.operations().forEach(o -> known.add(o.name()));
@@ -179,6 +225,12 @@ final class RuleReader {
                 true, false);
     }
 
+    /** At a measuring block: its entries by name, what it reads and against what. */
+    private Scope ofMeasurement(Type limit) {
+        return new Scope(List.of(), new ArrayList<>(), null, false, Reading.MEASUREMENT, roots(), Map.of(), true, false,
+                Reading.names(vocabulary, limit));
+    }
+
     private record Applied(Rule.Form form, boolean applies) {}
 
     private Applied form(Declaration.RuleDeclaration declaration, Map<String, Declaration.ValueEntry> entries,
@@ -229,6 +281,9 @@ final class RuleReader {
             return new Rule.Mark(-1, null);
         }
         String product = vocabulary.productKind();
+        if (scope.given().containsKey(path)) {
+            return new Rule.Mark(-1, path);
+        }
         boolean ofThing = scope.self() != null;
         if (ofThing || product != null && path.startsWith(product + ".")) {
             new Checker(vocabulary, scope, into).check(entry.value(), null);

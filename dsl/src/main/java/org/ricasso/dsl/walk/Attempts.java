@@ -130,6 +130,9 @@ final class Attempts {
             changes = none.and(setting.step(), setting.setting(), value);
             remedy = new Remedy("set " + type.name() + " of step " + step.number() + " to " + setting.value(),
                     place == null ? List.of() : List.of(new Edit(place, setting.value())));
+        } else if (attempt instanceof Finding.Attempt.Instead instead) {
+            changes = none.and(instead.measurement(), instead.entries());
+            remedy = new Remedy(instead.text(), List.of(new Edit(instead.place(), instead.name())));
         } else {
             Finding.Attempt.Entry entry = (Finding.Attempt.Entry) attempt;
             EntryType type = vocabulary.entryType(product.kind(), entry.path());

@@ -83,6 +83,9 @@ record Finding(String name, Severity severity, Span primary, String text, List<M
         /** Another value for one entry of the product, as text. */
         record Entry(String path, String value) implements Attempt {}
 
+        /** A measurement that names another thing; {@code place} is where the thing is named. */
+        record Instead(Span measurement, Value.Entries entries, Span place, String text, String name) implements Attempt {}
+
         /** The best value for one of these settings, to be searched; {@code slot} is what it is to bring right. */
         record Search(List<int[]> settings, int slot) implements Attempt {}
 

@@ -110,6 +110,7 @@ final class Walk {
         }
         last = state;
         rules.product();
+        new MeasurementRules(this).judge();
         return this;
     }
 
@@ -211,6 +212,11 @@ final class Walk {
     /** Where a finding on a property goes: to the suspects where the property is wrong already. */
     List<Finding> into(int slot) {
         return found[slot] ? suspects : findings;
+    }
+
+    /** The entries of a measurement, marked by its name in the step. */
+    Value.Entries measurement(Span name, Value.Entries written) {
+        return changes.measurements().getOrDefault(name, written);
     }
 
     private Value[] settings(int index, RouteStep step, Frame frame) {

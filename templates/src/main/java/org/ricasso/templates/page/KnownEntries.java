@@ -47,7 +47,7 @@ final class KnownEntries {
     static final List<String> MEASUREMENT = List.of("gauge", "sample", "place", "how", "why", "guard-band", "reaction");
 
     /** Parts of a measurement that speak to the check alone. */
-    static final Set<String> MEASUREMENT_ELSEWHERE = Set.of(LIMIT, "accepted-ratio");
+    static final Set<String> MEASUREMENT_ELSEWHERE = Set.of(LIMIT, "accepted-ratio", "accepted-why");
 
     /**
      * What a page says of a thing that a measurement names.

@@ -40,7 +40,7 @@ final class RulePages {
     private static void subject(Sheet sheet, Rule rule) {
         switch (rule.subject()) {
             case OPERATION -> sheet.link("operation", rule.subjectName());
-            case KIND, PRODUCT -> sheet.link("kind", rule.subjectName());
+            case KIND, PRODUCT, MEASUREMENT -> sheet.link("kind", rule.subjectName());
             case STEP -> sheet.html.text("every step");
         }
     }

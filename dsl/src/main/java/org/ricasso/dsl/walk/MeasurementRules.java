@@ -1,0 +1,273 @@
+package org.ricasso.dsl.walk;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.ricasso.dsl.diagnostics.Mark;
+import org.ricasso.dsl.evaluate.Frame;
+import org.ricasso.dsl.evaluate.Margin;
+import org.ricasso.dsl.evaluate.Property;
+import org.ricasso.dsl.evaluate.Truth;
+import org.ricasso.dsl.evaluate.Type;
+import org.ricasso.dsl.evaluate.Value;
+import org.ricasso.dsl.house.RouteStep;
+import org.ricasso.dsl.house.Thing;
+import org.ricasso.dsl.rules.Verdict;
+import org.ricasso.dsl.source.Span;
+import org.ricasso.dsl.vocabulary.Reading;
+import org.ricasso.dsl.vocabulary.Rule;
+
+/**
+ * Judges the rules for measurements at every block in which a step measures a property or watches a setting: whether what it
+ * names suits the limit that the reading is held against.
+ */
+final class MeasurementRules {
+    private static final int THINGS = 2;
+    private static final int MARKS = 3;
+    private final Walk walk;
+    private final List<Rule> rules;
+
+    MeasurementRules(Walk walk) {
+        this.walk = walk;
+        this.rules = walk.vocabulary.rulesFor(Rule.Subject.MEASUREMENT);
+    }
+
+    /**
+     * A block of a step.
+     *
+     * @param step the step's index
+     * @param setting the setting that is watched, or -1
+     * @param path the entry of the product that states the limit, or null
+     * @param type the type of the limit, along an axis that of a station
+     * @param limit what the reading is held against
+     * @param entries the block's entries
+     * @param span the name of what is measured
+     * @param places where the entries are written
+     */
+    private record Measured(int step, int setting, String path, Type type, Value limit, Value.Entries entries, Span span,
+            Map<String, Span> places) {}
+
+    void judge() {
+        if (rules.isEmpty()) {
+            return;
+        }
+        Map<Property, String> specified = Characteristics.specified(walk.vocabulary, walk.product);
+        for (int i = 0; i < walk.steps.size(); i++) {
+            RouteStep step = walk.steps.get(i);
+            List<Measured> blocks = new ArrayList<>();
+            for (RouteStep.Measure measure : step.measures()) {
+                String path = measure.limit() == null ? specified.get(measure.property()) : null;
+                Value limit = measure.limit() != null ? measure.limit()
+                        : path == null ? new Value.Absent(Reading.LIMIT) : walk.product.at(path);
+                blocks.add(new Measured(i, -1, path, Reading.limit(measure.property().type()), limit,
+                        walk.measurement(measure.span(), measure.entries()), measure.span(), measure.places()));
+            }
+            for (RouteStep.Watch watch : step.watches()) {
+                blocks.add(new Measured(i, watch.setting(), null,
+                        Reading.limit(step.operation().takes().get(watch.setting()).type()), walk.settings[i][watch.setting()],
+                        walk.measurement(watch.span(), watch.entries()), watch.span(), watch.places()));
+            }
+            for (Rule rule : rules) {
+                judge(rule, blocks, step.number());
+            }
+        }
+    }
+
+    /** Judges a rule at all blocks of a step; the step's judgement is the worst of them. */
+    private void judge(Rule rule, List<Measured> blocks, int number) {
+        Judgement worst = null;
+        for (Measured block : blocks) {
+            if (!rule.measured().containsKey(block.type()) || Walk.isReported(block.limit())) {
+                continue;
+            }
+            for (Value limit : limits(block)) {
+                Frame frame = frame(block, limit, block.entries());
+                Verdict verdict = Verdict.of(rule, rule.measured().get(block.type()), frame);
+                worst = worse(worst, judgement(rule, block, frame, verdict, number));
+                if (verdict.outcome() == Verdict.Outcome.FAILS) {
+                    walk.findings.add(finding(rule, block, frame, verdict));
+                    break;
+                }
+            }
+        }
+        if (worst != null) {
+            walk.judgements.add(worst);
+        }
+    }
+
+    private static Judgement worse(Judgement one, Judgement other) {
+        return one == null || other != null && weight(other.verdict()) > weight(one.verdict()) ? other : one;
+    }
+
+    private static int weight(Judgement.Verdict verdict) {
+        return switch (verdict) {
+            case NOT_JUDGED -> 0;
+            case HOLDS -> 1;
+            case FAILS -> 2;
+        };
+    }
+
+    private Judgement judgement(Rule rule, Measured block, Frame frame, Verdict verdict, int number) {
+        return switch (verdict.outcome()) {
+            case NOT_A_SUBJECT -> null;
+            case HOLDS -> new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.HOLDS, "",
+                    margins(rule, block, frame));
+            case NOT_JUDGED -> new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.NOT_JUDGED,
+                    verdict.detail(), List.of());
+            case FAILS -> new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.FAILS, verdict.detail(),
+                    margins(rule, block, frame), verdict.said());
+        };
+    }
+
+    private List<Margin> margins(Rule rule, Measured block, Frame frame) {
+        return walk.margins ? Margin.of(rule.measured().get(block.type()).require(), frame) : List.of();
+    }
+
+    /** What the readings are held against: along an axis the limit of each station. */
+    private static List<Value> limits(Measured block) {
+        return block.limit() instanceof Value.Along along
+                ? along.stations().stream().<Value>map(station -> new Value.Num(station.quantity())).toList()
+                : List.of(block.limit());
+    }
+
+    private Frame frame(Measured block, Value limit, Value.Entries entries) {
+        Frame frame = new Frame();
+        frame.product = walk.product;
+        frame.block = entries;
+        Map<String, Value> given = new HashMap<>();
+        given.put(Reading.LIMIT, limit);
+        given.put(Reading.PROPERTY, Value.Words.of(block.span().text()));
+        Reading reading = Reading.of(walk.vocabulary, block.type());
+        if (reading != null && entries.entries().get(reading.entry()) instanceof Value.Ref ref) {
+            given.put(Reading.READING, ref.thing().at(reading.block()));
+        } else if (reading != null && Walk.isReported(entries.entries().get(reading.entry()))) {
+            given.put(Reading.READING, entries.entries().get(reading.entry()));
+        }
+        frame.given = given;
+        return frame;
+    }
+
+    private Finding finding(Rule rule, Measured block, Frame frame, Verdict verdict) {
+        Rule.Form form = rule.measured().get(block.type());
+        Span primary = primary(form, block);
+        String text = verdict.truth() == Truth.UNKNOWN ? "cannot be judged, so it does not hold: " + verdict.detail()
+                : verdict.detail();
+        List<Mark> others = new ArrayList<>();
+        if (!primary.equals(block.span())) {
+            others.add(new Mark(block.span(), "read here"));
+        }
+        for (String path : form.reads().self) {
+            Mark mark = mark(path, block);
+            if (mark != null && others.size() < MARKS && !mark.span().equals(primary)
+                    && others.stream().noneMatch(m -> m.span().equals(mark.span()))) {
+                others.add(mark);
+            }
+        }
+        List<Finding.Attempt> attempts = new ArrayList<>();
+        if (verdict.truth() != Truth.UNKNOWN) {
+            others(rule, block).forEach(attempts::add);
+            Finding.Attempt computed = computed(form.remedy(), block, frame);
+            if (computed != null) {
+                attempts.add(computed);
+            }
+        }
+        return new Finding(rule.name(), rule.level().severity(), primary, text, others, List.of(rule.because()),
+                rule.source().isEmpty() ? List.of() : List.of(rule.source()), attempts);
+    }
+
+    private Span primary(Rule.Form form, Measured block) {
+        if (form.mark() != null && form.mark().entry() != null) {
+            Mark mark = mark(form.mark().entry(), block);
+            if (mark != null) {
+                return mark.span();
+            }
+        }
+        return block.span();
+    }
+
+    /** Where what a rule reads by a path is written, or null where it is not. */
+    private Mark mark(String path, Measured block) {
+        String first = path.contains(".") ? path.substring(0, path.indexOf('.')) : path;
+        if (first.equals(Reading.LIMIT)) {
+            return limit(block);
+        }
+        Reading reading = Reading.of(walk.vocabulary, block.type());
+        boolean reads = first.equals(Reading.READING);
+        String entry = reads && reading != null ? reading.entry() : first;
+        if (block.entries().entries().get(entry) instanceof Value.Ref ref && path.contains(".")) {
+            String rest = path.substring(path.indexOf('.') + 1);
+            Thing.Place place = ref.thing().places().get(reads && reading != null ? reading.block() + "." + rest : rest);
+            return place == null ? null : new Mark(place.value(), rest + " of " + ref.thing().name());
+        }
+        Span place = block.places().get(entry);
+        return place == null ? null : new Mark(place, entry);
+    }
+
+    private Mark limit(Measured block) {
+        Span span = block.setting() >= 0 ? walk.steps.get(block.step()).places()[block.setting()]
+                : block.path() == null ? block.places().get(Reading.LIMIT)
+                : walk.product.places().containsKey(block.path()) ? walk.product.places().get(block.path()).value() : null;
+        return span == null ? null : new Mark(span, block.setting() >= 0 ? "set here"
+                : block.path() == null ? "its limit" : Characteristics.name(block.path()) + " is asked for here");
+    }
+
+    /** The attempt of a rule's remedy, which may change the limit where a spec or a setting states it. */
+    private Finding.Attempt computed(Rule.Remedy remedy, Measured block, Frame frame) {
+        if (remedy == null || !Reading.LIMIT.equals(remedy.target().entry()) || block.setting() < 0 && block.path() == null) {
+            return null;
+        }
+        frame.settings = walk.settings[block.step()];
+        return Amendments.attempt(walk, new Rule.Remedy(new Rule.Mark(block.setting(), block.path()), remedy.change(),
+                remedy.value(), remedy.span()), block.step(), frame);
+    }
+
+    /** Other things with which all rules hold, those that the route itself reads with first. */
+    private Stream<Finding.Attempt> others(Rule rule, Measured block) {
+        Reading reading = Reading.of(walk.vocabulary, block.type());
+        Span place = reading == null ? null : block.places().get(reading.entry());
+        if (place == null || !(block.entries().entries().get(reading.entry()) instanceof Value.Ref now)
+                || rule.measured().get(block.type()).reads().self.stream().noneMatch(path -> path.startsWith(Reading.READING)
+                        || path.startsWith(reading.entry()))) {
+            return Stream.empty();
+        }
+        Comparator<Thing> known = Comparator.comparing(thing -> walk.steps.stream().flatMap(s -> s.measures().stream())
+                .noneMatch(m -> thing.name().equals(named(m.entries(), reading.entry()))));
+        return walk.vocabulary.things(now.thing().kind()).stream().filter(thing -> thing != now.thing()).sorted(known)
+                .map(thing -> instead(block, reading.entry(), thing)).filter(entries -> holds(block, entries)).limit(THINGS)
+                .map(entries -> {
+                    String name = named(entries, reading.entry());
+                    return new Finding.Attempt.Instead(block.span(), entries, place, "read it with " + name, name);
+                });
+    }
+
+    private static String named(Value.Entries entries, String entry) {
+        return entries.entries().get(entry) instanceof Value.Ref ref ? ref.thing().name() : null;
+    }
+
+    private static Value.Entries instead(Measured block, String entry, Thing thing) {
+        Map<String, Value> entries = new LinkedHashMap<>(block.entries().entries());
+        entries.put(entry, new Value.Ref(thing));
+        return new Value.Entries(entries);
+    }
+
+    /** Whether a block with other entries can be judged and breaks no rule. */
+    private boolean holds(Measured block, Value.Entries entries) {
+        boolean judged = false;
+        for (Rule rule : rules) {
+            Rule.Form form = rule.measured().get(block.type());
+            for (Value limit : form == null ? List.<Value>of() : limits(block)) {
+                Verdict.Outcome outcome = Verdict.of(rule, form, frame(block, limit, entries)).outcome();
+                if (outcome == Verdict.Outcome.FAILS) {
+                    return false;
+                }
+                judged |= outcome == Verdict.Outcome.HOLDS
+                        && form.reads().self.stream().anyMatch(path -> path.startsWith(Reading.READING));
+            }
+        }
+        return judged;
+    }
+}
