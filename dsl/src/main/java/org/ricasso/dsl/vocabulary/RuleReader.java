@@ -91,6 +91,11 @@ final class RuleReader {
 
     /** The forms of a rule for measurements: one for each type of limit of which all that it says can be said. */
     private Map<Type, Rule.Form> measured(Declaration.RuleDeclaration declaration, Map<String, Declaration.ValueEntry> entries) {
+        for (EntryType entry : vocabulary.entries(Reading.MEASUREMENT).values()) {
+            if (List.of(Reading.LIMIT, Reading.READING, Reading.PROPERTY).contains(entry.name())) {
+                findings.error("declared-twice", entry.span(), entry.name() + " means something of its own in rules for measurements");
+            }
+        }
         Map<Type, Rule.Form> forms = new LinkedHashMap<>();
         Findings least = null;
         for (Type type : Reading.limits(vocabulary)) {

@@ -49,13 +49,24 @@ final class Amendments {
             case MOST -> write(quantity, target.reach().least() - up, up, down, RoundingMode.FLOOR);
             case LEAST -> write(quantity, target.reach().most() + down, up, down, RoundingMode.CEILING);
             case MIDDLE -> write(quantity, target.aim().middle(), up, down, RoundingMode.HALF_EVEN);
-            default -> write(quantity, middle(quantity), target.reach().most(), target.reach().most(),
+            default -> !quantity.hasNominal() ? widened(quantity, target.reach().most()) : write(quantity, middle(quantity), target.reach().most(), target.reach().most(),
                     RoundingMode.HALF_EVEN);
         };
     }
 
     private static double middle(Quantity quantity) {
         return quantity.hasNominal() ? quantity.nominal() : quantity.aim().middle();
+    }
+
+    /** A range about the same middle that reaches at least so far to both sides. */
+    private static String widened(Quantity like, double by) {
+        Unit unit = like.shown().unit();
+        boolean point = like.measure().point();
+        int decimals = like.shown().decimals();
+        double middle = middle(like);
+        return Double.isNaN(middle) || Double.isInfinite(middle) ? null
+                : round(unit.fromCoherent(middle - by, point), decimals, RoundingMode.FLOOR) + ".."
+                        + round(unit.fromCoherent(middle + by, point), decimals, RoundingMode.CEILING) + " " + unit.sign();
     }
 
     /** A quantity with another middle, written as this one is: same unit, same decimals, same tolerance. */

@@ -225,7 +225,7 @@ final class MeasurementRules {
                 remedy.value(), remedy.span()), block.step(), frame);
     }
 
-    /** Other things with which all rules hold, those that the route itself reads with first. */
+    /** Other things with which all rules hold; first those that the route reads the same with, then those that it reads with. */
     private Stream<Finding.Attempt> others(Rule rule, Measured block) {
         Reading reading = Reading.of(walk.vocabulary, block.type());
         Span place = reading == null ? null : block.places().get(reading.entry());
@@ -234,8 +234,10 @@ final class MeasurementRules {
                         || path.startsWith(reading.entry()))) {
             return Stream.empty();
         }
-        Comparator<Thing> known = Comparator.comparing(thing -> walk.steps.stream().flatMap(s -> s.measures().stream())
-                .noneMatch(m -> thing.name().equals(named(m.entries(), reading.entry()))));
+        List<RouteStep.Measure> measures = walk.steps.stream().flatMap(s -> s.measures().stream()).toList();
+        Comparator<Thing> known = Comparator.<Thing, Boolean>comparing(thing -> measures.stream()
+                .noneMatch(m -> m.property().name().equals(block.span().text()) && thing.name().equals(named(m.entries(), reading.entry()))))
+                .thenComparing(thing -> measures.stream().noneMatch(m -> thing.name().equals(named(m.entries(), reading.entry()))));
         return walk.vocabulary.things(now.thing().kind()).stream().filter(thing -> thing != now.thing()).sorted(known)
                 .map(thing -> instead(block, reading.entry(), thing)).filter(entries -> holds(block, entries)).limit(THINGS)
                 .map(entries -> {

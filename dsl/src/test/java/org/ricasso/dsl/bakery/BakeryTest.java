@@ -39,6 +39,16 @@ class BakeryTest {
         assertThat(outcome(tin, "loaf.height").measuredAt()).containsExactly(80);
     }
 
+    /** A rule for measurements finds the block that is called as the limit's dimension, whatever the thing is called. */
+    @Test
+    void aThermometerIsHeldAgainstTheLimit() {
+        Diagnostic found = Bakery.checked(Map.of("\"0.1 °C\"; temperature { off: 0.5 K }", "\"0.1 °C\"; temperature { off: 2 K }",
+                "temperature { off: 1.5 K }", "temperature { off: 0.75 K }")).checked().diagnostics().get(0);
+        assertThat(found.name()).isEqualTo("warmth-is-told");
+        assertThat(found.primary().text()).isEqualTo("probe is off by 2 K, core has 4.0 K to lie in");
+        assertThat(found.remedies()).extracting(Remedy::text).containsExactly("read it with glass");
+    }
+
     /** By hand: 3000 ± 10 g of water to 5000 ± 10 g of flour, each dosed to ± 5 g. */
     @Test
     void wetnessIsWaterToFlour() {
