@@ -108,6 +108,15 @@ final class BraceMender {
             blocks.write(tokens);
             return;
         }
+        if (opening && opens.size() == 3 && opens.get(0) > 0 && opens.get(1) == opens.get(0) + 1 && last > opens.get(1) + 1) {
+            // a block that begins behind another's head stands there by right, the brace between the two does not
+            CommonToken stray = tokens.remove((int) opens.get(1));
+            blocks.report(row, SyntaxFindings.braceStray(spans.of(stray)));
+            blocks.write(tokens);
+            blocks.opened(row, tokens.get(opens.get(0)));
+            blocks.opened(row, tokens.get(last - 1));
+            return;
+        }
         if (opening && !deeper && !Row.canBeHead(tokens)) {
             dropStrayOpens(row, tokens, opens);
             blocks.write(tokens);

@@ -173,7 +173,8 @@ class BakeryTest {
                 tuple("water-is-right", 10, Judgement.Verdict.HOLDS),
                 tuple("crust-not-bitter", 50, Judgement.Verdict.HOLDS),
                 tuple("not-over-risen", 50, Judgement.Verdict.HOLDS),
-                tuple("crumb-is-set", 0, Judgement.Verdict.HOLDS));
+                tuple("crumb-is-set", 0, Judgement.Verdict.HOLDS),
+                tuple("warmth-is-told", 50, Judgement.Verdict.HOLDS));
 
         Map<String, String> hot = Map.of("oven:       255 ± 4 °C", "oven:       268 ± 4 °C");
         Diagnostic bitter = one(hot, "crust-not-bitter");
