@@ -114,7 +114,8 @@ final class Mistakes {
     private static TrialHouse measuredBeforeHoning(TrialHouse house) {
         String speed = "            speed:    100 ± 10 mm/s\n";
         return without(house, "edge-angle     {").with(ROUTE, speed, speed
-                + "            edge-angle { gauge: goniometer; sample: 5 per h; reaction: rework; accepted-ratio: 2 }\n");
+                + "            edge-angle { gauge: goniometer; sample: 5 per h; reaction: rework; place: \"both sides\"; "
+                + "accepted-ratio: 2; accepted-why: \"no goniometer reads better\"; guard-band: \"0.3 °\" }\n");
     }
 
     private static TrialHouse without(TrialHouse house, String begin) {
