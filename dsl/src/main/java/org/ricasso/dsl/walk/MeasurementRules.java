@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.evaluate.Frame;
-import org.ricasso.dsl.evaluate.Margin;
 import org.ricasso.dsl.evaluate.Property;
 import org.ricasso.dsl.evaluate.Truth;
 import org.ricasso.dsl.evaluate.Type;
@@ -87,7 +86,7 @@ final class MeasurementRules {
             for (Value limit : limits(block)) {
                 Frame frame = frame(block, limit, block.entries());
                 Verdict verdict = Verdict.of(rule, rule.measured().get(block.type()), frame);
-                worst = worse(worst, judgement(rule, block, frame, verdict, number));
+                worst = worse(worst, judgement(rule, verdict, number));
                 if (verdict.outcome() == Verdict.Outcome.FAILS) {
                     walk.findings.add(finding(rule, block, frame, verdict));
                     break;
@@ -111,20 +110,16 @@ final class MeasurementRules {
         };
     }
 
-    private Judgement judgement(Rule rule, Measured block, Frame frame, Verdict verdict, int number) {
+    /** A step may have many blocks, so no margin of one of them stands for the step. */
+    private static Judgement judgement(Rule rule, Verdict verdict, int number) {
         return switch (verdict.outcome()) {
             case NOT_A_SUBJECT -> null;
-            case HOLDS -> new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.HOLDS, "",
-                    margins(rule, block, frame));
+            case HOLDS -> new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.HOLDS, "", List.of());
             case NOT_JUDGED -> new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.NOT_JUDGED,
                     verdict.detail(), List.of());
             case FAILS -> new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.FAILS, verdict.detail(),
-                    margins(rule, block, frame), verdict.said());
+                    List.of(), verdict.said());
         };
-    }
-
-    private List<Margin> margins(Rule rule, Measured block, Frame frame) {
-        return walk.margins ? Margin.of(rule.measured().get(block.type()).require(), frame) : List.of();
     }
 
     /** What the readings are held against: along an axis the limit of each station. */
