@@ -20,12 +20,12 @@ import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Block;
 import org.ricasso.dsl.syntax.Name;
 import org.ricasso.dsl.vocabulary.Operation;
+import org.ricasso.dsl.vocabulary.Reading;
 import org.ricasso.dsl.vocabulary.Vocabulary;
 
 /** Reads the blocks of a step: properties of the piece that it measures, and settings of its own that it watches. */
 final class MeasureReader {
     private static final Value FAULT = new Value.Unknown("a fault reported elsewhere", true);
-    private static final String LIMIT = "limit";
     private final Vocabulary vocabulary;
     private final Findings findings;
     private final Thing product;
@@ -46,8 +46,8 @@ final class MeasureReader {
     /** The names of what may stand in a measuring block. */
     static Set<String> entries(Vocabulary vocabulary) {
         TreeSet<String> names = new TreeSet<>();
-        names.add(LIMIT);
-        Map<String, EntryType> declared = vocabulary.entries("measurement");
+        names.add(Reading.LIMIT);
+        Map<String, EntryType> declared = vocabulary.entries(Reading.MEASUREMENT);
         if (declared != null) {
             names.addAll(declared.keySet());
         }
@@ -127,7 +127,7 @@ final class MeasureReader {
     /** @param property what is measured, or null where a setting is watched */
     private Content content(Block.Item.Nested block, Property property) {
         Name name = block.name();
-        Map<String, EntryType> types = vocabulary.entries("measurement");
+        Map<String, EntryType> types = vocabulary.entries(Reading.MEASUREMENT);
         if (types == null) {
             findings.error("kind-missing", name.span(), "the vocabulary declares no kind measurement");
             return new Content(new Value.Entries(Map.of()), FAULT, Map.of());
@@ -144,7 +144,7 @@ final class MeasureReader {
                 continue;
             }
             String key = entry.path().text();
-            if (key.equals(LIMIT) && property == null) {
+            if (key.equals(Reading.LIMIT) && property == null) {
                 findings.add(Diagnostic.error("watched-limit", new Mark(entry.span(), "the limit of " + name
                         + " is the setting itself, with its tolerance"))
                         .because("two limits for one reading differ one day, and then nobody knows which one holds")
@@ -152,8 +152,8 @@ final class MeasureReader {
                 continue;
             }
             places.put(key, entry.value().span());
-            if (key.equals(LIMIT)) {
-                limit = reader.read(entry.value(), EntryType.plain(LIMIT, limitType(property), null, entry.span()));
+            if (key.equals(Reading.LIMIT)) {
+                limit = reader.read(entry.value(), EntryType.plain(Reading.LIMIT, limitType(property), null, entry.span()));
             } else if (types.containsKey(key)) {
                 entries.put(key, reader.read(entry.value(), types.get(key)));
             } else {

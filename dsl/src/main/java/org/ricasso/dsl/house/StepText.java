@@ -28,7 +28,7 @@ public final class StepText {
      * A step as it is written, with what it takes over, under another number.
      *
      * @param all whether settings are written that could be left out as well
-     * @param measures whether what it measures is written, too
+     * @param measures whether what it measures and watches is written, too
      */
     public static String of(RouteStep step, int number, boolean all, boolean measures) {
         List<String> items = new ArrayList<>();
@@ -40,12 +40,18 @@ public final class StepText {
             }
         }
         settings.stream().sorted(Comparator.comparing(i -> step.places()[i])).forEach(i -> items.add(
-                step.operation().takes().get(i).name() + ": "
-                        + (step.solve(i) == null ? step.places()[i].text() : Shows.show(step.settings()[i]))));
+                step.operation().takes().get(i).name() + ":"
+                        + (step.solve(i) == null ? value(step.places()[i].text()) : " " + Shows.show(step.settings()[i]))));
         if (measures) {
+            step.watches().forEach(w -> items.add(of(step.operation().takes().get(w.setting()).name(), w.places())));
             step.measures().forEach(m -> items.add(of(m)));
         }
         return of(number, step.operation(), step.centre(), items);
+    }
+
+    /** A grid begins on a line of its own. */
+    private static String value(String text) {
+        return (text.startsWith("|") ? "\n" : " ") + text;
     }
 
     /** A step of these settings and measurements. */
@@ -56,9 +62,13 @@ public final class StepText {
 
     /** A measurement as it is written, with what it takes over. */
     public static String of(RouteStep.Measure measure) {
-        List<String> entries = measure.places().entrySet().stream().sorted(Map.Entry.<String, Span>comparingByValue()
+        return of(measure.property().name(), measure.places());
+    }
+
+    private static String of(String name, Map<String, Span> places) {
+        List<String> entries = places.entrySet().stream().sorted(Map.Entry.<String, Span>comparingByValue()
                 .thenComparing(Map.Entry.comparingByKey())).map(e -> e.getKey() + ": " + e.getValue().text()).toList();
-        return measure.property().name() + " " + block(entries, measure.property().name().length());
+        return name + " " + block(entries, name.length());
     }
 
     private static String block(List<String> items, int before) {

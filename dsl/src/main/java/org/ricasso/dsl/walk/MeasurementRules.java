@@ -29,6 +29,7 @@ final class MeasurementRules {
     private static final int MARKS = 3;
     private final Walk walk;
     private final List<Rule> rules;
+    private final Map<Type, Reading> readings = new HashMap<>();
 
     MeasurementRules(Walk walk) {
         this.walk = walk;
@@ -129,6 +130,11 @@ final class MeasurementRules {
                 : List.of(block.limit());
     }
 
+    /** What reads the block's limit, or null. */
+    private Reading reading(Measured block) {
+        return readings.computeIfAbsent(block.type(), type -> Reading.of(walk.vocabulary, type));
+    }
+
     private Frame frame(Measured block, Value limit, Value.Entries entries) {
         Frame frame = new Frame();
         frame.product = walk.product;
@@ -136,7 +142,7 @@ final class MeasurementRules {
         Map<String, Value> given = new HashMap<>();
         given.put(Reading.LIMIT, limit);
         given.put(Reading.PROPERTY, Value.Words.of(block.span().text()));
-        Reading reading = Reading.of(walk.vocabulary, block.type());
+        Reading reading = reading(block);
         if (reading != null && entries.entries().get(reading.entry()) instanceof Value.Ref ref) {
             given.put(Reading.READING, ref.thing().at(reading.block()));
         } else if (reading != null && Walk.isReported(entries.entries().get(reading.entry()))) {
@@ -190,7 +196,7 @@ final class MeasurementRules {
         if (first.equals(Reading.LIMIT)) {
             return limit(block);
         }
-        Reading reading = Reading.of(walk.vocabulary, block.type());
+        Reading reading = reading(block);
         boolean reads = first.equals(Reading.READING);
         String entry = reads && reading != null ? reading.entry() : first;
         if (block.entries().entries().get(entry) instanceof Value.Ref ref && path.contains(".")) {
@@ -222,7 +228,7 @@ final class MeasurementRules {
 
     /** Other things with which all rules hold; first those that the route reads the same with, then those that it reads with. */
     private Stream<Finding.Attempt> others(Rule rule, Measured block) {
-        Reading reading = Reading.of(walk.vocabulary, block.type());
+        Reading reading = reading(block);
         Span place = reading == null ? null : block.places().get(reading.entry());
         if (place == null || !(block.entries().entries().get(reading.entry()) instanceof Value.Ref now)
                 || rule.measured().get(block.type()).reads().self.stream().noneMatch(path -> path.startsWith(Reading.READING)

@@ -77,7 +77,7 @@ final class ProductCheck {
         for (Group group : List.copyOf(groups)) {
             if (groups.contains(group) && group.severity() == Severity.ERROR) {
                 Set<Finding> clears = new LinkedHashSet<>();
-                group.held.stream().filter(h -> h.clears().containsAll(group.errors())).forEach(h -> clears.addAll(h.clears()));
+                group.held.stream().filter(h -> h.clears().containsAll(group.gravest())).forEach(h -> clears.addAll(h.clears()));
                 for (Finding cleared : clears) {
                     Group other = byFinding.get(cleared);
                     if (other != null && other != group && clears.containsAll(other.findings.keySet())) {
@@ -126,8 +126,10 @@ final class ProductCheck {
             return findings.keySet().stream().map(Finding::severity).min(Severity::compareTo).orElseThrow();
         }
 
-        private List<Finding> errors() {
-            return findings.keySet().stream().filter(f -> f.severity() == Severity.ERROR).toList();
+        /** What a remedy has to clear: the errors, or the warnings where there is none. */
+        private List<Finding> gravest() {
+            Severity severity = severity();
+            return findings.keySet().stream().filter(f -> f.severity() == severity).toList();
         }
 
         private void take(Group other, Map<Finding, Group> byFinding) {
@@ -138,7 +140,7 @@ final class ProductCheck {
 
         private Diagnostic diagnostic(Walk walk) {
             List<Finding> placed = new ArrayList<>(findings.values());
-            Span moved = held.stream().filter(h -> h.clears().containsAll(errors())).limit(1).map(Attempts.Held::moved)
+            Span moved = held.stream().filter(h -> h.clears().containsAll(gravest())).limit(1).map(Attempts.Held::moved)
                     .filter(Objects::nonNull).findFirst().orElse(null);
             Finding lead = lead(placed, moved);
             Diagnostic result = alone(walk, moved == null || !lead.isSearched() ? lead : asked(lead, moved));
@@ -155,7 +157,7 @@ final class ProductCheck {
             }
             Set<List<?>> known = new LinkedHashSet<>();
             for (Attempts.Held one : held) {
-                if (known.size() < REMEDIES && one.clears().containsAll(errors()) && known.add(one.remedy().edits())) {
+                if (known.size() < REMEDIES && one.clears().containsAll(gravest()) && known.add(one.remedy().edits())) {
                     result = result.remedy(one.remedy());
                 }
             }

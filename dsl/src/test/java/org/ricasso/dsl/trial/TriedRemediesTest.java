@@ -103,6 +103,18 @@ class TriedRemediesTest {
         assertThat(mended.file(COOKS).text()).contains("add 280 ultrasonic-wash at ultrasonic-1 {");
     }
 
+    /** A warning goes with each remedy that is offered for it, too. */
+    @Test
+    void aRemedyOfAWarningMendsIt() {
+        TrialHouse house = TrialHouse.single().with(ROUTE, "190 temper-again at temper-3 { temperature: 175 ± 5 °C",
+                "190 temper-again at temper-3 { temperature: 230 ± 5 °C");
+        List<Diagnostic> found = house.diagnostics();
+        assertThat(found).isNotEmpty();
+        List<Remedy> remedies = found.stream().flatMap(d -> d.remedies().stream()).filter(r -> !r.edits().isEmpty()).toList();
+        assertThat(remedies).isNotEmpty();
+        remedies.forEach(remedy -> assertThat(house.with(remedy.edits()).diagnostics()).as(remedy.text()).isEmpty());
+    }
+
     /** Where the house shows nowhere how an operation is set, it is named, and nothing is written. */
     @Test
     void whatNobodyShowsIsSaidInWords() {
