@@ -10,12 +10,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Texts that are compared with files; with {@code -Dricasso.golden=write} the files are written anew and the test fails. */
-final class Golden {
+public final class Golden {
     private static final Path FOLDER = Path.of("src", "test", "resources", "org", "ricasso", "dsl", "trial");
 
     private Golden() {}
 
-    static void check(String name, String text) {
+    public static void check(String name, String text) {
         Path file = FOLDER.resolve(name);
         try {
             if ("write".equals(System.getProperty("ricasso.golden"))) {

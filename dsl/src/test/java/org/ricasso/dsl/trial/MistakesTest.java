@@ -15,7 +15,7 @@ import org.ricasso.dsl.diagnostics.Severity;
 import org.ricasso.dsl.source.SourceFile;
 
 /** Each mistake is found once, at its place, with its reason; each remedy that is offered, applied as it stands, holds. */
-class MistakesTest {
+public class MistakesTest {
 
     static List<Mistake> mistakes() {
         return Mistakes.all();
@@ -71,7 +71,7 @@ class MistakesTest {
     }
 
     /** The lines that are other than in the good text, in the order of the text. */
-    static void changed(SourceFile good, SourceFile bad, StringBuilder out) {
+    public static void changed(SourceFile good, SourceFile bad, StringBuilder out) {
         if (good.text().equals(bad.text())) {
             return;
         }

@@ -1,17 +1,17 @@
 package org.ricasso.dsl.trial;
 
 /** Edits of a route as an engineer makes them in its text: a step taken out, or put elsewhere under another number. */
-final class RouteEdit {
+public final class RouteEdit {
     private RouteEdit() {}
 
     /** The text without the step or block that begins so. */
-    static String without(String text, String begin) {
+    public static String without(String text, String begin) {
         Stretch stretch = block(text, begin);
         return text.substring(0, stretch.start()) + text.substring(stretch.end());
     }
 
     /** The text with a step put behind another, under another number. */
-    static String moved(String text, String begin, int number, String behind) {
+    public static String moved(String text, String begin, int number, String behind) {
         Stretch stretch = block(text, begin);
         String step = text.substring(stretch.start(), stretch.end()).replaceFirst("\\d+", Integer.toString(number));
         String left = text.substring(0, stretch.start()) + text.substring(stretch.end());
@@ -20,7 +20,7 @@ final class RouteEdit {
     }
 
     /** The lines from one that begins so to the end of its braces. */
-    static Stretch block(String text, String begin) {
+    public static Stretch block(String text, String begin) {
         int from = text.lastIndexOf('\n', Stretch.once(text, begin).start()) + 1;
         int end = from;
         int depth = 0;

@@ -10,20 +10,20 @@ import java.util.regex.Pattern;
  * @param start where it begins
  * @param end where it ends
  */
-record Stretch(int start, int end) {
+public record Stretch(int start, int end) {
 
     /**
      * Finds a stretch that stands in a text once.
      *
      * @throws AssertionError if it does not, or more than once
      */
-    static Stretch once(String text, String wanted) {
+    public static Stretch once(String text, String wanted) {
         Matcher matcher = Pattern.compile(pattern(wanted)).matcher(text);
         return once(matcher, wanted, 0);
     }
 
     /** The text with a stretch written otherwise; what both have in common at their ends stays as it is laid out. */
-    static String replaced(String text, String old, String other) {
+    public static String replaced(String text, String old, String other) {
         int before = 0;
         while (before < Math.min(old.length(), other.length()) && old.charAt(before) == other.charAt(before)) {
             before++;
