@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.house.Texts;
 import org.ricasso.dsl.source.SourceFile;
@@ -28,15 +29,20 @@ final class GeneratedHouse {
     private static final Pattern STEP = Pattern.compile(
             "(?m)^ {8,10}(\\d+) [a-z-]+(?:[^\\n]*\\{\\n(?: {9,}[^\\n]*\\n)* {8}\\}\\n|[^\\n]*\\n)");
     /** Steps that the strip-cut knife can do without if it bears no mark and its straightness is neither asked for nor mended. */
-    private static final Set<Integer> LEFT_OUT = Set.of(10, 40, 100, 160, 165, 170, 190, 210, 220, 225);
+    private static final Set<Integer> LEFT_OUT = Set.of(10, 100, 160, 165, 190, 210, 220, 225);
     private static final Pattern UNASKED = Pattern.compile("(?m)^ {8}rework \\d.*\\n|^ {4}(?: {8})?mark +\\{[^}]*\\}\\n|^ {8}straightness:.*\\n"
             + "|^ {12}straightness \\{[^}]*sample: +(?:13 per lot|5 per hundred)[^}]*\\}\\n");
+
+    private static final Pattern TEMPER = Pattern.compile(
+            "temperature: +(?:180 ± 5 °C|solve\\(hardness, within: 5 °C\\))(?:;|\\n) *hold: +120");
+    /** A text with something of this is of a knife, or has words for readers of another language. */
+    private static final Pattern NOT_OF_THE_WORKS = Pattern.compile("(?m)^(?:knife|family|route|words) ");
 
     private GeneratedHouse() {}
 
     /**
      * @param file the demonstration text to copy, such as {@code paring-90.ricasso}
-     * @param shorter whether to leave out what the strip-cut knife can do without, so that 24 steps are left
+     * @param shorter whether to leave out what the strip-cut knife can do without, so that 26 steps are left
      */
     static Texts of(String file, boolean shorter, int knives) throws IOException {
         List<SourceFile> files = works();
@@ -61,7 +67,8 @@ final class GeneratedHouse {
         {"route.30.tool", "B-1109"}, {"route.140.deflection", "12 ± 2 mm"}, {"route.140.over", "80 mm"},
         {"route.150.program", "\"TG-1109 v5\""}, {"route.150.spine-to.heel", "1.63 ± 0.04 mm"},
         {"route.150.spine-to.middle", "1.48 ± 0.04 mm"}, {"route.150.spine-to.before-tip", "0.93 ± 0.04 mm"},
-        {"route.150.edge-to", "0.27 ± 0.03 mm"}, {"route.250.length-to", "100 ± 0.3 mm"}, {"route.350.carton", "\"blister 90\""}};
+        {"route.150.edge-to", "0.27 ± 0.03 mm"}, {"route.170.length-to", "90 ± 0.3 mm"},
+        {"route.170.height-to", "20.2 ± 0.3 mm"}, {"route.250.length-to", "100 ± 0.3 mm"}, {"route.350.carton", "\"blister 90\""}};
 
     /**
      * As many of the shorter strip-cut knives, from families: each hundred is a knife that is written out and a family with
@@ -82,7 +89,7 @@ final class GeneratedHouse {
             for (int k = i + 1; k < Math.min(knives, i + 100); k++) {
                 family.append(String.format(Locale.ROOT,
                         "\n        | size-%d | \"Paring knife %d\" | \"AB-X%d\" | %d ± 5 °C | %d (+20/0) min |", k, k, k,
-                        176 + k % 7, 120 + k % 11));
+                        176 + k % 7, 110 + k % 11));
                 for (String[] column : SIZED) {
                     family.append(' ').append(column[1]).append(" |");
                 }
@@ -95,8 +102,13 @@ final class GeneratedHouse {
     /** The texts of the demonstration house that hold no knife. */
     private static List<SourceFile> works() throws IOException {
         List<SourceFile> files = new ArrayList<>();
-        for (String name : List.of("works.ricasso", "stock-and-tools.ricasso")) {
-            files.add(new SourceFile(name, Files.readString(HOUSE.resolve(name)), false));
+        try (Stream<Path> texts = Files.list(HOUSE)) {
+            for (Path path : texts.filter(p -> p.toString().endsWith(".ricasso")).sorted().toList()) {
+                String text = Files.readString(path);
+                if (!NOT_OF_THE_WORKS.matcher(text).find()) {
+                    files.add(new SourceFile(path.getFileName().toString(), text, false));
+                }
+            }
         }
         return files;
     }
@@ -111,7 +123,10 @@ final class GeneratedHouse {
                 .replaceFirst("\"AB-\\d+\"", "\"AB-X" + i + "\"")
                 .replaceAll("(?m)((?:like|^route)) (" + ROUTE + "|" + PART + ")\\b", "$1 $2-" + i);
         // each knife is tempered and marked a little differently, so that nothing can be kept from the last one
-        return copy.replaceFirst("temperature: (180 ± 5 °C|solve\\(hardness, within: 5 °C\\)); hold: 120",
-                String.format(Locale.ROOT, "temperature: %d ± 5 °C; hold: %d", 176 + i % 7, 120 + i % 11));
+        Matcher temper = TEMPER.matcher(copy);
+        if (!temper.find()) {
+            throw new IllegalStateException("the demonstration knife is not tempered as this copy expects");
+        }
+        return temper.replaceFirst(String.format(Locale.ROOT, "temperature: %d ± 5 °C\n            hold: %d", 176 + i % 7, 110 + i % 11));
     }
 }

@@ -19,7 +19,7 @@ import org.ricasso.dsl.syntax.Parser;
 import org.ricasso.shared.calculation.Calculation;
 
 /**
- * How a check grows from 100 to 10,000 knives of 24 steps, written out and from families, each in a process of its own with
+ * How a check grows from 100 to 10,000 knives of 26 steps, written out and from families, each in a process of its own with
  * a heap of 512 MiB: time of the parse of the works' own texts and of the whole check from text to verdict, both on all
  * cores, on the clock and of the processors; the exponent of growth between the first and the last count; and the check as a
  * multiple of the parse. Knives from families are few texts, so their check is also told as a multiple of the parse of the
