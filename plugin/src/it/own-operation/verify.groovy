@@ -9,7 +9,7 @@ has(runs[1], ['1 product checked', 'nothing found against', 'BUILD SUCCESS'])
 
 // the pages of both languages
 has(page('ab-2120/step-160.html'), ['Soak in liquid nitrogen', 'Cryostat 1, liquid nitrogen', '−180 ± 10 °C', '120 ± 10 min', '2 ± 0.5 K/min',
-    'Lower the rack at 2 ± 0.5 K/min; faster, the skin cracks over a warm core.', 'oxygen monitor OM-5'])
+    'Lower the rack at 2 ± 0.5 K/min', 'faster, the skin cracks over a warm core.', 'oxygen monitor OM-5'])
 has(page('de/ab-2120/step-160.html'), ['In Flüssigstickstoff halten', 'Kryostat 1', '2 ± 0,5 K/min', 'Sauerstoffwarngerät OM-5'])
 has(page('ab-2120/card.html'), ['Soak in liquid nitrogen'])
 

@@ -2,6 +2,7 @@ package org.ricasso.dsl.vocabulary;
 
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -54,14 +55,23 @@ public record Reading(String entry, String block, Type type) {
                 : measured instanceof Type.WordsOf ? new Type.ListOf(measured) : measured;
     }
 
-    /** The names that a rule for measurements may use besides the entries, for limits of a type. */
-    static Map<String, Type> names(Vocabulary vocabulary, Type limit) {
+    /** The type of the name of what is measured: a word for each property and setting. */
+    static Type propertyNames(Vocabulary vocabulary) {
         Set<String> measured = new TreeSet<>();
         vocabulary.properties().stream().map(Property::name).forEach(measured::add);
         vocabulary.operations().forEach(operation -> operation.takes().forEach(taken -> measured.add(taken.name())));
+        return new Type.WordsOf(List.copyOf(measured));
+    }
+
+    /**
+     * The names that a rule for measurements may use besides the entries, for limits of a type.
+     *
+     * @param property the type of {@link #propertyNames}
+     */
+    static Map<String, Type> names(Vocabulary vocabulary, Type limit, Type property) {
         Map<String, Type> names = new LinkedHashMap<>();
         names.put(LIMIT, limit);
-        names.put(PROPERTY, new Type.WordsOf(java.util.List.copyOf(measured)));
+        names.put(PROPERTY, property);
         Reading reading = of(vocabulary, limit);
         if (reading != null) {
             names.put(READING, reading.type());

@@ -74,6 +74,9 @@ public record Rule(String name, String title, Subject subject, String subjectNam
         }
     }
 
+    /** A rule in the form that it has for one operation. */
+    public record Judged(Rule rule, Form form) {}
+
     /**
      * An example.
      *

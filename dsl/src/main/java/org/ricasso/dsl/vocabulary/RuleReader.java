@@ -30,6 +30,8 @@ final class RuleReader {
             List.of("for", "when", "require", "say", "mark", "because", "source", "level");
     private final Vocabulary vocabulary;
     private final Findings findings;
+    /** Of all properties and settings, so made once, when the first rule for measurements is read. */
+    private Type propertyNames;
 
     RuleReader(Vocabulary vocabulary, Findings findings) {
         this.vocabulary = vocabulary;
@@ -231,9 +233,16 @@ final class RuleReader {
     }
 
     /** At a measuring block: its entries by name, what it reads and against what. */
+    private Type propertyNames() {
+        if (propertyNames == null) {
+            propertyNames = Reading.propertyNames(vocabulary);
+        }
+        return propertyNames;
+    }
+
     private Scope ofMeasurement(Type limit) {
         return new Scope(List.of(), new ArrayList<>(), null, false, Reading.MEASUREMENT, roots(), Map.of(), true, false,
-                Reading.names(vocabulary, limit));
+                Reading.names(vocabulary, limit, propertyNames()));
     }
 
     private record Applied(Rule.Form form, boolean applies) {}

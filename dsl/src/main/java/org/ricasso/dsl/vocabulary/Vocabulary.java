@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,7 +47,9 @@ public final class Vocabulary implements Lexicon {
     final Map<String, Operation> operations = new TreeMap<>();
     final Map<String, Declaration.OperationDeclaration> operationTexts = new TreeMap<>();
     final Map<String, Rule> rules = new TreeMap<>();
-    private final Map<Operation, List<Rule>> rulesByOperation = new java.util.IdentityHashMap<>();
+    private final Map<Operation, List<Rule.Judged>> rulesByOperation = new IdentityHashMap<>();
+    /** By the very type of each property and setting: words of one type may be many, and asked for is it at every measurement. */
+    private final Map<Type, Measuring> measuring = new IdentityHashMap<>();
     final List<Property> properties = new ArrayList<>();
     private final Map<String, Property> byPath = new HashMap<>();
     final Map<String, String> parts = new LinkedHashMap<>();
@@ -74,6 +77,7 @@ public final class Vocabulary implements Lexicon {
         operationTexts.putAll(common.operationTexts);
         rules.putAll(common.rules);
         rulesByOperation.putAll(common.rulesByOperation);
+        measuring.putAll(common.measuring);
         properties.addAll(common.properties);
         byPath.putAll(common.byPath);
         parts.putAll(common.parts);
@@ -245,13 +249,24 @@ public final class Vocabulary implements Lexicon {
     /** Rules by what they are judged at, worked out once everything is loaded. */
     void sortRules() {
         for (Operation operation : operations.values()) {
-            rulesByOperation.put(operation, rules.values().stream().filter(r -> r.forms().containsKey(operation)).toList());
+            rulesByOperation.put(operation, rules.values().stream().filter(r -> r.forms().containsKey(operation))
+                    .map(r -> new Rule.Judged(r, r.forms().get(operation))).toList());
         }
+        List<Rule> ofMeasurement = rulesFor(Rule.Subject.MEASUREMENT);
+        properties().forEach(property ->
+                measuring.computeIfAbsent(property.type(), type -> Measuring.of(this, ofMeasurement, type)));
+        operations().forEach(operation -> operation.takes().forEach(taken ->
+                measuring.computeIfAbsent(taken.type(), type -> Measuring.of(this, ofMeasurement, type))));
     }
 
     /** The rules judged at every step of an operation, by name. */
-    public List<Rule> rulesAt(Operation operation) {
+    public List<Rule.Judged> rulesAt(Operation operation) {
         return rulesByOperation.getOrDefault(operation, List.of());
+    }
+
+    /** How the limit of a property or setting is judged, by its type as the vocabulary has it. */
+    public Measuring measuring(Type measured) {
+        return measuring.get(measured);
     }
 
     /** The rules for the product or for a kind, by name. */

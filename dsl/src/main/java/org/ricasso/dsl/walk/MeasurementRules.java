@@ -17,6 +17,7 @@ import org.ricasso.dsl.house.RouteStep;
 import org.ricasso.dsl.house.Thing;
 import org.ricasso.dsl.rules.Verdict;
 import org.ricasso.dsl.source.Span;
+import org.ricasso.dsl.vocabulary.Measuring;
 import org.ricasso.dsl.vocabulary.Reading;
 import org.ricasso.dsl.vocabulary.Rule;
 
@@ -29,7 +30,6 @@ final class MeasurementRules {
     private static final int MARKS = 3;
     private final Walk walk;
     private final List<Rule> rules;
-    private final Map<Type, Reading> readings = new HashMap<>();
 
     MeasurementRules(Walk walk) {
         this.walk = walk;
@@ -42,14 +42,15 @@ final class MeasurementRules {
      * @param step the step's index
      * @param setting the setting that is watched, or -1
      * @param path the entry of the product that states the limit, or null
-     * @param type the type of the limit, along an axis that of a station
+     * @param measuring how a limit of its type is judged
      * @param limit what the reading is held against
      * @param entries the block's entries
      * @param span the name of what is measured
      * @param places where the entries are written
+     * @param frames what rules see, for each value that is a limit
      */
-    private record Measured(int step, int setting, String path, Type type, Value limit, Value.Entries entries, Span span,
-            Map<String, Span> places) {}
+    private record Measured(int step, int setting, String path, Measuring measuring, Value limit, Value.Entries entries, Span span,
+            Map<String, Span> places, List<Frame> frames) {}
 
     void judge() {
         if (rules.isEmpty()) {
@@ -63,33 +64,41 @@ final class MeasurementRules {
                 String path = measure.limit() == null ? specified.get(measure.property()) : null;
                 Value limit = measure.limit() != null ? measure.limit()
                         : path == null ? new Value.Absent(Reading.LIMIT) : walk.product.at(path);
-                blocks.add(new Measured(i, -1, path, Reading.limit(measure.property().type()), limit,
-                        walk.measurement(measure.span(), measure.entries()), measure.span(), measure.places()));
+                blocks.add(block(i, -1, path, measure.property().type(), limit, measure.entries(), measure.span(), measure.places()));
             }
             for (RouteStep.Watch watch : step.watches()) {
-                blocks.add(new Measured(i, watch.setting(), null,
-                        Reading.limit(step.operation().takes().get(watch.setting()).type()), walk.settings[i][watch.setting()],
-                        walk.measurement(watch.span(), watch.entries()), watch.span(), watch.places()));
+                blocks.add(block(i, watch.setting(), null, step.operation().takes().get(watch.setting()).type(),
+                        walk.settings[i][watch.setting()], watch.entries(), watch.span(), watch.places()));
             }
-            for (Rule rule : rules) {
+            for (int rule = 0; rule < rules.size(); rule++) {
                 judge(rule, blocks, step.number());
             }
         }
     }
 
+    private Measured block(int step, int setting, String path, Type measured, Value limit, Value.Entries written, Span span,
+            Map<String, Span> places) {
+        Measuring measuring = walk.vocabulary.measuring(measured);
+        Value.Entries entries = walk.measurement(span, written);
+        List<Frame> frames = Walk.isReported(limit) ? List.of()
+                : limits(limit).stream().map(one -> frame(measuring.reading(), one, entries, span)).toList();
+        return new Measured(step, setting, path, measuring, limit, entries, span, places, frames);
+    }
+
     /** Judges a rule at all blocks of a step; the step's judgement is the worst of them. */
-    private void judge(Rule rule, List<Measured> blocks, int number) {
+    private void judge(int index, List<Measured> blocks, int number) {
+        Rule rule = rules.get(index);
         Judgement worst = null;
         for (Measured block : blocks) {
-            if (!rule.measured().containsKey(block.type()) || Walk.isReported(block.limit())) {
+            Rule.Form form = block.measuring().forms().get(index);
+            if (form == null) {
                 continue;
             }
-            for (Value limit : limits(block)) {
-                Frame frame = frame(block, limit, block.entries());
-                Verdict verdict = Verdict.of(rule, rule.measured().get(block.type()), frame);
+            for (Frame frame : block.frames()) {
+                Verdict verdict = Verdict.of(rule, form, frame);
                 worst = worse(worst, judgement(rule, verdict, number));
                 if (verdict.outcome() == Verdict.Outcome.FAILS) {
-                    walk.findings.add(finding(rule, block, frame, verdict));
+                    walk.findings.add(finding(rule, form, block, frame, verdict));
                     break;
                 }
             }
@@ -124,25 +133,19 @@ final class MeasurementRules {
     }
 
     /** What the readings are held against: along an axis the limit of each station. */
-    private static List<Value> limits(Measured block) {
-        return block.limit() instanceof Value.Along along
+    private static List<Value> limits(Value limit) {
+        return limit instanceof Value.Along along
                 ? along.stations().stream().<Value>map(station -> new Value.Num(station.quantity())).toList()
-                : List.of(block.limit());
+                : List.of(limit);
     }
 
-    /** What reads the block's limit, or null. */
-    private Reading reading(Measured block) {
-        return readings.computeIfAbsent(block.type(), type -> Reading.of(walk.vocabulary, type));
-    }
-
-    private Frame frame(Measured block, Value limit, Value.Entries entries) {
+    private Frame frame(Reading reading, Value limit, Value.Entries entries, Span name) {
         Frame frame = new Frame();
         frame.product = walk.product;
         frame.block = entries;
         Map<String, Value> given = new HashMap<>();
         given.put(Reading.LIMIT, limit);
-        given.put(Reading.PROPERTY, Value.Words.of(block.span().text()));
-        Reading reading = reading(block);
+        given.put(Reading.PROPERTY, Value.Words.of(name.text()));
         if (reading != null && entries.entries().get(reading.entry()) instanceof Value.Ref ref) {
             given.put(Reading.READING, ref.thing().at(reading.block()));
         } else if (reading != null && Walk.isReported(entries.entries().get(reading.entry()))) {
@@ -152,8 +155,7 @@ final class MeasurementRules {
         return frame;
     }
 
-    private Finding finding(Rule rule, Measured block, Frame frame, Verdict verdict) {
-        Rule.Form form = rule.measured().get(block.type());
+    private Finding finding(Rule rule, Rule.Form form, Measured block, Frame frame, Verdict verdict) {
         Span primary = primary(form, block);
         String text = verdict.truth() == Truth.UNKNOWN ? "cannot be judged, so it does not hold: " + verdict.detail()
                 : verdict.detail();
@@ -170,7 +172,7 @@ final class MeasurementRules {
         }
         List<Finding.Attempt> attempts = new ArrayList<>();
         if (verdict.truth() != Truth.UNKNOWN) {
-            others(rule, block).forEach(attempts::add);
+            others(form, block).forEach(attempts::add);
             Finding.Attempt computed = computed(form.remedy(), block, frame);
             if (computed != null) {
                 attempts.add(computed);
@@ -196,7 +198,7 @@ final class MeasurementRules {
         if (first.equals(Reading.LIMIT)) {
             return limit(block);
         }
-        Reading reading = reading(block);
+        Reading reading = block.measuring().reading();
         boolean reads = first.equals(Reading.READING);
         String entry = reads && reading != null ? reading.entry() : first;
         if (block.entries().entries().get(entry) instanceof Value.Ref ref && path.contains(".")) {
@@ -227,11 +229,11 @@ final class MeasurementRules {
     }
 
     /** Other things with which all rules hold; first those that the route reads the same with, then those that it reads with. */
-    private Stream<Finding.Attempt> others(Rule rule, Measured block) {
-        Reading reading = reading(block);
+    private Stream<Finding.Attempt> others(Rule.Form form, Measured block) {
+        Reading reading = block.measuring().reading();
         Span place = reading == null ? null : block.places().get(reading.entry());
         if (place == null || !(block.entries().entries().get(reading.entry()) instanceof Value.Ref now)
-                || rule.measured().get(block.type()).reads().self.stream().noneMatch(path -> path.startsWith(Reading.READING)
+                || form.reads().self.stream().noneMatch(path -> path.startsWith(Reading.READING)
                         || path.startsWith(reading.entry()))) {
             return Stream.empty();
         }
@@ -260,10 +262,11 @@ final class MeasurementRules {
     /** Whether a block with other entries can be judged and breaks no rule. */
     private boolean holds(Measured block, Value.Entries entries) {
         boolean judged = false;
-        for (Rule rule : rules) {
-            Rule.Form form = rule.measured().get(block.type());
-            for (Value limit : form == null ? List.<Value>of() : limits(block)) {
-                Verdict.Outcome outcome = Verdict.of(rule, form, frame(block, limit, entries)).outcome();
+        for (int rule = 0; rule < rules.size(); rule++) {
+            Rule.Form form = block.measuring().forms().get(rule);
+            for (Value limit : form == null ? List.<Value>of() : limits(block.limit())) {
+                Frame frame = frame(block.measuring().reading(), limit, entries, block.span());
+                Verdict.Outcome outcome = Verdict.of(rules.get(rule), form, frame).outcome();
                 if (outcome == Verdict.Outcome.FAILS) {
                     return false;
                 }

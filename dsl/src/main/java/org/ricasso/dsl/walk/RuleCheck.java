@@ -30,9 +30,9 @@ final class RuleCheck {
     void step(int index, Frame frame) {
         RouteStep step = walk.steps.get(index);
         Set<Integer> wrong = new HashSet<>();
-        for (Rule rule : walk.vocabulary.rulesAt(step.operation())) {
-            Rule.Form form = rule.forms().get(step.operation());
-            if (judge(rule, form, frame, index) && rule.level().severity() == Severity.ERROR) {
+        for (Rule.Judged judged : walk.vocabulary.rulesAt(step.operation())) {
+            Rule.Form form = judged.form();
+            if (judge(judged.rule(), form, frame, index) && judged.rule().level().severity() == Severity.ERROR) {
                 form.reads().properties.stream().filter(slot -> isNumber(frame.after[slot])).forEach(wrong::add);
             }
         }

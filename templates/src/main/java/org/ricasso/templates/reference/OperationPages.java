@@ -85,7 +85,7 @@ final class OperationPages {
             text.instruct().forEach(line -> sheet.html.raw("<li>").text(line.written()).raw("</li>\n"));
             sheet.html.raw("</ol>\n").endSection();
         }
-        List<String> rules = vocabulary.rulesAt(operation).stream().map(Rule::name).toList();
+        List<String> rules = vocabulary.rulesAt(operation).stream().map(judged -> judged.rule().name()).toList();
         if (!rules.isEmpty()) {
             sheet.html.section("Rules", "s-rules");
             sheet.facts().links("Judged at it", "rule", rules).endFacts();
