@@ -10,6 +10,7 @@ import org.ricasso.dsl.syntax.Name;
 import org.ricasso.shared.quantity.Interval;
 import org.ricasso.shared.quantity.Measure;
 import org.ricasso.shared.quantity.Quantity;
+import org.ricasso.shared.quantity.Unit;
 
 /** What stands behind a dot. */
 final class Members {
@@ -54,6 +55,9 @@ final class Members {
         }
         if (end && (type instanceof Type.Measured || type instanceof Type.AlongAxis)) {
             return end(member.span(), target, name);
+        }
+        if (type == Type.Plain.CLOCK && name.equals("least")) {
+            return new LeastTime(member.span(), checker.typeOf(Measure.DURATION), target);
         }
         if (type != Type.Plain.ANY) {
             checker.findings.error("no-such-member", member.name().span(),
@@ -213,6 +217,27 @@ final class Members {
                     Interval.between(q.aim().width(), q.reach().width()));
         };
         return new End(span, type, target, name, take, arithmetic);
+    }
+
+    /** {@code .least} of a clock: what the steps since then take at least. */
+    private static final class LeastTime extends Node {
+        private final Node clock;
+
+        LeastTime(Span span, Type type, Node clock) {
+            super(span, type);
+            this.clock = clock;
+        }
+
+        @Override
+        List<Node> parts() {
+            return List.of(clock);
+        }
+
+        @Override
+        protected Value compute(Frame frame) {
+            return clock.eval(frame) instanceof Value.Clock running ? new Value.Num(Quantity.band(Measure.DURATION,
+                    Interval.of(running.atLeast()), Unit.of("s", Measure.DURATION.dimension(), 1, 0))) : clock.eval(frame);
+        }
     }
 
     /** {@code .least} and its like. */

@@ -23,6 +23,7 @@ import org.ricasso.dsl.syntax.Declaration;
 import org.ricasso.dsl.syntax.Expression;
 import org.ricasso.dsl.syntax.Name;
 import org.ricasso.dsl.syntax.Path;
+import org.ricasso.shared.quantity.Measure;
 
 /** Reads rules: each is checked once for every operation it applies to, so that nothing is looked up when it runs. */
 final class RuleReader {
@@ -65,8 +66,10 @@ final class RuleReader {
             forms.put(operation, form(declaration, entries, inOperation(operation), operation, findings).form());
         } else if (subject == Rule.Subject.STEP) {
             for (Operation operation : vocabulary.operations()) {
-                Applied applied = form(declaration, entries, atStep(operation), operation, new Findings());
-                if (applied.applies()) {
+                // an operation whose setting of the name has another type says so, and is none of the rule's
+                Findings own = new Findings();
+                Applied applied = form(declaration, entries, atStep(operation), operation, own);
+                if (applied.applies() && own.isEmpty()) {
                     forms.put(operation, applied.form());
                 }
             }
@@ -144,7 +147,9 @@ final class RuleReader {
             Scope scope = limit == null ? general : ofMeasurement(limit);
             Map<String, Value> bound = new HashMap<>();
             for (Declaration.Binding binding : example.bindings()) {
-                Type type = new Checker(vocabulary, scope, findings).check(expression(binding.path()), null).node().type();
+                Type written = new Checker(vocabulary, scope, findings).check(expression(binding.path()), null).node().type();
+                // a clock is bound by the time that it shows
+                Type type = written == Type.Plain.CLOCK ? new Type.Measured(Measure.DURATION, vocabulary.nameOf(Measure.DURATION)) : written;
                 Value read = new EntryReader(vocabulary, findings, null).read(binding.value(),
                         EntryType.plain(binding.path().text(), type, null, binding.span()));
                 if (bound.putIfAbsent(binding.path().text(), read) != null) {
