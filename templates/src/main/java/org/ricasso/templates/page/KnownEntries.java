@@ -29,7 +29,7 @@ final class KnownEntries {
     /** Attributes of an operation that speak to the rules and not to a person at work. */
     static final Set<String> FOR_THE_RULES = Set.of("forges", "anneals", "hardens", "quenches", "chills", "tempers",
             "heats", "cuts", "bends", "abrades", "wets", "alkaline", "sharpens", "marks", "mounts", "tumbles", "welds",
-            "packs", "inspects", "source");
+            "packs", "inspects", "hones", "carries", "neutralises", "clamps-tang", "lasers", "throws", "source");
 
     /** Of a work centre: protective equipment, emergency facts, whom to ask; as the works typed them. */
     static final String WEAR = "wear";
@@ -38,7 +38,7 @@ final class KnownEntries {
 
     /** Entries of a work centre that have a place of their own, or that speak to the check alone. */
     static final Set<String> CENTRE_ELSEWHERE = Set.of(WEAR, EMERGENCY, ASK, "is", "scatter", "outline-scatter",
-            "hole-scatter", "angle-scatter", "mass-scatter", "uniformity", "bow", "piece-heat");
+            "hole-scatter", "angle-scatter", "mass-scatter", "uniformity", "bow", "piece-heat", "inhibitor");
 
     /** Of a measurement: the limit of an in-process characteristic, which the page shows as the limit anyway. */
     static final String LIMIT = "limit";
