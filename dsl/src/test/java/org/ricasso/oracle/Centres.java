@@ -57,6 +57,11 @@ final class Centres {
             }
         }
         more(reading, i, step, "longest", job.number("blade.length", "mm"));
+        Figure.Number bar = job.thingWord(job.word("stock"), "form").equals("bar") ? job.thing(job.word("stock"), "thickness", "mm") : null;
+        Figure.Number takes = job.thing(step.centre(), "diameter", "mm");
+        if (bar != null && takes != null && (bar.least() < takes.least() - 1e-9 || bar.most() > takes.most() + 1e-9)) {
+            reading.add("centre", i, "at", step.centre() + " takes bar of " + takes.least() + ".." + takes.most() + " mm");
+        }
         if (step.operation().endsWith("grind") || step.operation().equals("quench-plates")) {
             more(reading, i, step, "thickest", spine(job));
         }
