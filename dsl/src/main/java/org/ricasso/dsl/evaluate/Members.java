@@ -59,6 +59,9 @@ final class Members {
         if (type == Type.Plain.CLOCK && name.equals("least")) {
             return new LeastTime(member.span(), checker.typeOf(Measure.DURATION), target);
         }
+        if (name.equals("closest") && type instanceof Type.ListOf list && list.element() instanceof Type.Measured of) {
+            return new Closest(member.span(), checker.typeOf(of.measure().difference()), target, checker.lexicon.arithmetic());
+        }
         if (type != Type.Plain.ANY) {
             checker.findings.error("no-such-member", member.name().span(),
                     Type.describe(type) + " has no " + name);
@@ -237,6 +240,45 @@ final class Members {
         protected Value compute(Frame frame) {
             return clock.eval(frame) instanceof Value.Clock running ? new Value.Num(Quantity.band(Measure.DURATION,
                     Interval.of(running.atLeast()), Unit.of("s", Measure.DURATION.dimension(), 1, 0))) : clock.eval(frame);
+        }
+    }
+
+    /** {@code .closest} of a list of numbers: how far the two that are nearest to each other are apart. */
+    private static final class Closest extends Node {
+        private final Node list;
+        private final Arithmetic arithmetic;
+
+        Closest(Span span, Type type, Node list, Arithmetic arithmetic) {
+            super(span, type);
+            this.list = list;
+            this.arithmetic = arithmetic;
+        }
+
+        @Override
+        List<Node> parts() {
+            return List.of(list);
+        }
+
+        @Override
+        protected Value compute(Frame frame) {
+            Value value = list.eval(frame);
+            if (value instanceof Value.Num) {
+                return new Value.Unknown("one value alone is near to none", false);
+            }
+            if (!(value instanceof Value.Several several)) {
+                return value;
+            }
+            Quantity closest = null;
+            for (int i = 0; i < several.values().size(); i++) {
+                for (Value other : several.values().subList(0, i)) {
+                    if (!(several.values().get(i) instanceof Value.Num x) || !(other instanceof Value.Num y)) {
+                        return new Value.Unknown("nothing says", true);
+                    }
+                    Quantity apart = arithmetic.absolute(arithmetic.minus(x.quantity(), y.quantity()));
+                    closest = closest == null ? apart : arithmetic.min(closest, apart);
+                }
+            }
+            return closest == null ? new Value.Unknown("one value alone is near to none", false) : new Value.Num(closest);
         }
     }
 
