@@ -8,6 +8,7 @@ import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.diagnostics.Remedy;
 import org.ricasso.dsl.diagnostics.Severity;
 import org.ricasso.dsl.source.Span;
+import org.ricasso.dsl.syntax.Declaration.Translation;
 import org.ricasso.dsl.syntax.Declaration.WordsOf;
 import org.ricasso.dsl.syntax.Name;
 import org.ricasso.dsl.syntax.Text;
@@ -15,6 +16,7 @@ import org.ricasso.dsl.syntax.Text;
 /** What is said of words that do not go with their texts. */
 final class WordsFindings {
     private static final int SHOWN = 5;
+    private static final int GONE = 3;
     private static final String NOT_PRINTED = "words that are out of date are not printed: pages show the text itself";
 
     private WordsFindings() {}
@@ -30,10 +32,14 @@ final class WordsFindings {
     }
 
     /** No edit: whether the words are right again only a person can say. */
-    static Diagnostic stale(Span signed, String digest, Printed declaration, boolean error) {
-        return raised(error, Diagnostic.warning("words-stale", new Mark(signed, "these words are for another text: the fingerprint of "
-                + declaration.key() + " is " + digest)).and(new Mark(declaration.place(), "its texts have changed"))
-                .because(NOT_PRINTED).remedy(sign(digest)));
+    /** @param strange words for texts that are there no more */
+    static Diagnostic stale(Span signed, String digest, Printed declaration, List<Translation> strange, boolean error) {
+        Diagnostic found = Diagnostic.warning("words-stale", new Mark(signed, "these words are for another text: the fingerprint of "
+                + declaration.key() + " is " + digest)).and(new Mark(declaration.place(), "its texts have changed"));
+        for (Translation entry : strange.subList(0, Math.min(GONE, strange.size()))) {
+            found = found.and(new Mark(entry.path().span(), "no text is named so now"));
+        }
+        return raised(error, found.because(NOT_PRINTED).remedy(sign(digest)));
     }
 
     static Diagnostic unsigned(WordsOf words, String digest, Printed declaration, boolean error) {

@@ -146,7 +146,8 @@ public final class WordsLoader {
             block.labels(dictionary);
             return;
         }
-        if (!ofAnother) {
+        // a text that has changed since may have lost what words were for: that is one finding, not two
+        if (!ofAnother && !(stale && block.of() != null)) {
             block.strangers();
         }
         block.labels(dictionary);
@@ -154,7 +155,7 @@ public final class WordsLoader {
             boolean error = whole.contains(dictionary.language());
             told.add(List.of(dictionary.language(), origin, declaration.key()));
             findings.add(block.of() == null ? WordsFindings.unsigned(words, block.digest(), declaration, error)
-                    : WordsFindings.stale(block.signed(), block.digest(), declaration, error));
+                    : WordsFindings.stale(block.signed(), block.digest(), declaration, block.strange, error));
             return;
         }
         block.pairs.forEach(pair -> {

@@ -177,6 +177,13 @@ class WordsTest {
     }
 
     @Test
+    void whatATextLostSinceIsToldWithItsChange() {
+        List<Diagnostic> found = found("words de { operation knead \"Kneten\" { of: \"0000\"; needs.rested: \"ruht\" } }");
+        assertThat(found).extracting(Diagnostic::name).containsExactly("words-stale");
+        assertThat(found.get(0).others()).extracting(mark -> mark.span().text()).containsExactly("knead", "needs.rested");
+    }
+
+    @Test
     void wordsStandOnce() {
         assertThat(found("words de { portion: \"Stück\"; portion: \"Teigling\" }")).extracting(Diagnostic::name)
                 .containsExactly("declared-twice");

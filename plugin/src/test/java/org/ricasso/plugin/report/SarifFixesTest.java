@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.diagnostics.Diagnostic;
@@ -57,6 +59,41 @@ class SarifFixesTest {
             }
         }
         assertThat(applied).isGreaterThanOrEqualTo(4);
+    }
+
+    /** A step is put in, and one that stands too late goes before others: the house holds again. */
+    @Test
+    void aFixWritesAStepAndMovesOne() throws IOException {
+        // German words for a step that is gone would be told of as well
+        List<SourceFile> house = TestHouse.files().stream().filter(f -> !f.name().endsWith("-de.ricasso")).toList();
+        String route = "paring-90.ricasso";
+        String washed = step(text(house, route), 200);
+        List<SourceFile> unwashed = with(house, route, text(house, route).replace(washed, ""));
+        String checked = step(text(house, route), 165);
+        String bent = step(text(house, route), 160);
+        List<SourceFile> bentLast = with(house, route, text(house, route).replace(checked, "")
+                .replace(bent, checked.replace(" 165 ", " 155 ") + bent));
+        for (List<SourceFile> wrong : List.of(unwashed, bentLast)) {
+            JsonNode result = JsonMapper.builder().build().readTree(log(wrong)).at("/runs/0/results/0");
+            assertThat(result.path("fixes")).as("%s", result).isNotEmpty();
+            for (JsonNode fix : result.path("fixes")) {
+                assertThat(TestHouse.checked(TestHouse.texts(apply(wrong, fix))).checked().diagnostics()).as("%s", fix).isEmpty();
+            }
+        }
+    }
+
+    private static String text(List<SourceFile> files, String name) {
+        return files.stream().filter(f -> f.name().equals(name)).findFirst().orElseThrow().text();
+    }
+
+    private static List<SourceFile> with(List<SourceFile> files, String name, String text) {
+        return files.stream().map(f -> f.name().equals(name) ? new SourceFile(name, text, false) : f).toList();
+    }
+
+    private static String step(String route, int number) {
+        Matcher step = Pattern.compile("(?m)^        " + number + " [a-z-]+ at [a-z0-9-]+ \\{\n(?:         .*\n)+        \\}\n").matcher(route);
+        assertThat(step.find()).isTrue();
+        return step.group();
     }
 
     private static List<SourceFile> apply(List<SourceFile> files, JsonNode fix) {
