@@ -11,7 +11,7 @@ import org.ricasso.dsl.vocabulary.Vocabulary;
 /**
  * What holds a rule or a parameter of the reference: {@code need crop.structure}, {@code rule honed-at-once}.
  *
- * @param what a need, leave, range, setting, rule, finding, caution, entry or table
+ * @param what a need, leave, range, setting, rule, finding, caution, property, table or calculation; an entry of a kind; the time of an operation
  * @param name its name; of an operation's need, leave, range or setting the operation's name and, behind a dot, its own
  */
 public record Holder(String what, String name) {
@@ -52,6 +52,8 @@ public record Holder(String what, String name) {
             case "entry" -> vocabulary.entryType(operation(), own()) != null;
             case "property" -> vocabulary.properties().stream().anyMatch(p -> p.path().equals(name));
             case "table" -> vocabulary.table(name) != null;
+            case "calculation" -> vocabulary.calculation(name) != null;
+            case "time" -> vocabulary.operation(name) != null && vocabulary.operation(name).run() != null;
             default -> throw new AssertionError("no such thing as a " + what);
         };
     }
