@@ -4,7 +4,7 @@ def log = new File(basedir, 'build.log').getText('UTF-8')
 assert log.count('] error: ') == 1
 assert log.contains('  src/main/ricasso/steels/trial.ricasso:3:5\n  3 |     clas:       stainless\n    |     ^^^^')
 assert log.contains('remedy   ')
-assert log.contains('12 products checked')
+assert log.contains('15 products checked')
 assert log.contains('The house below src/main/ricasso has 1 error')
 assert log.contains('BUILD FAILURE')
 assert !log.contains('Exception:') && !log.contains('\tat ')

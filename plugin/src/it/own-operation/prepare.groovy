@@ -23,6 +23,10 @@ def text = route.getText('UTF-8')
 def frozen = text.find(/(?m)^    160 sub-zero at freezer-1 \{\n(?:        .*\n)+    \}\n/)
 assert frozen
 route.setText(text.replace(frozen, texts[1] + '\n'), 'UTF-8')
+// the knife that leaves the step out names what it leaves out
+def tool = to.resolve('cooks-210-tool.ricasso').toFile()
+assert tool.getText('UTF-8') =~ /omit +160 sub-zero/
+tool.setText(tool.getText('UTF-8').replaceAll(/omit +160 sub-zero/, 'omit 160 nitrogen-soak'), 'UTF-8')
 
 // the same house with the blades cooled too fast
 def fast = basedir.toPath().resolve('too-fast')

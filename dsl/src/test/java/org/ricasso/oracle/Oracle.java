@@ -55,12 +55,21 @@ public final class Oracle {
             if (particles) {
                 piece.put("mag", "magnetised");
             }
+            if (step.operation().equals("stress-relieve") && isSoftened(step)) {
+                piece.put("struct", "soft");
+            }
         }
         end(reading, piece);
     }
 
     private static boolean isYes(Job.Step step, String setting) {
         return step.settings().get(setting) instanceof Figure.Word w && w.word().equals("yes");
+    }
+
+    /** Below the transformation what was hard beside a weld is tempered soft from 650 °C on (common practice). */
+    private static boolean isSoftened(Job.Step relieved) {
+        Figure.Number set = relieved.number("temperature", "°C");
+        return set != null && set.least() >= 650;
     }
 
     /** What the knife must be like when it leaves. */

@@ -101,7 +101,13 @@ final class Sizes {
                 set(i, step, "thick-to", "tang", true);
                 Figure.Number to = step.number("thick-to", "mm");
                 if (to != null) {
-                    size.replaceAll((k, v) -> (k.startsWith("spine") || k.equals("edge")) && v.most() > to.most() ? to : v);
+                    size.replaceAll((k, v) -> {
+                        if (!k.startsWith("spine") && !k.equals("edge") || v.most() <= to.most()) {
+                            return v;
+                        }
+                        skin.off(k, (v.least() - to.most()) / 2);
+                        return to;
+                    });
                 }
             }
             case "grind-tang" -> set(i, step, "tang-to", "tang", true);
@@ -268,7 +274,9 @@ final class Sizes {
         };
         double least = off == null ? usual[0] : off.least();
         double most = off == null ? usual[1] : off.most();
-        size.keySet().forEach(of -> skin.off(of, of.equals("tang") && !step.operation().equals("descale") ? 0 : least));
+        // shot and beads reach the tang, belts and stones are kept off it
+        boolean tang = step.operation().equals("descale") || step.operation().equals("light-blast");
+        size.keySet().forEach(of -> skin.off(of, of.equals("tang") && !tang ? 0 : least));
         size.replaceAll((k, v) -> k.startsWith("spine") || k.equals("edge")
                 ? new Figure.Number(v.least() - 2 * most, v.middle() - least - most, v.most() - 2 * least, "mm") : v);
     }

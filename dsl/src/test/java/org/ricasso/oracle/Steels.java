@@ -2,6 +2,7 @@ package org.ricasso.oracle;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -10,10 +11,17 @@ import java.util.stream.Collectors;
 final class Steels {
     private static final Map<String, Map<String, String>> GRADES = Table.rows("grades.csv").stream()
             .collect(Collectors.toMap(r -> r.get("grade"), Function.identity(), (a, b) -> a));
-    private static final List<Map<String, String>> POINTS = Table.rows("tempering.csv").stream()
-            .filter(r -> r.get("section").equals("2-3 mm blade")).toList();
+    private static final String BLADE = "2-3 mm blade";
+    /** Points of blades; of a steel that has none those of thicker pieces, since what hardens through thick does so thin. */
+    private static final List<Map<String, String>> POINTS = points(Table.rows("tempering.csv"));
 
     private Steels() {}
+
+    private static List<Map<String, String>> points(List<Map<String, String>> rows) {
+        Set<String> blades = rows.stream().filter(r -> r.get("section").equals(BLADE)).map(r -> r.get("grade")).collect(Collectors.toSet());
+        return rows.stream().filter(r -> r.get("section").equals(BLADE) || !r.get("section").isEmpty() && !blades.contains(r.get("grade"))
+                && r.get("austenitise_C").matches("[0-9]+")).toList();
+    }
 
     static void judge(Reading reading) {
         Job job = reading.job;

@@ -20,7 +20,7 @@ import org.ricasso.dsl.house.Texts;
 import org.ricasso.dsl.source.SourceFile;
 
 /**
- * Operations that the demonstration house does not use: each stands in a
+ * Operations that neither the cook's knives nor the paring knife use: each stands in a
  * valid route, and for each of its needs there is a route in which a step before it spoils that need and no other. The
  * routes and spoiled values are invented.
  */
