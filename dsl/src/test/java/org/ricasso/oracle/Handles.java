@@ -57,6 +57,11 @@ final class Handles {
                         reading.add("OP430", i, "", "glue does not hold on it");
                     }
                 }
+                case "weld-handle" -> {
+                    if (!material.get("class").equals("metal")) {
+                        reading.add("OP470", i, "", "only metal is welded on");
+                    }
+                }
                 case "oil-handle" -> {
                     if (!material.get("class").equals("wood")) {
                         reading.add("OP510", i, "", "only wood takes oil");
