@@ -67,6 +67,17 @@ final class Batches {
         return common;
     }
 
+    /** The names of the products that the other texts declare, with their text. */
+    Map<String, SourceFile> products() {
+        Map<String, SourceFile> result = new TreeMap<>();
+        for (int i = 0; i < group.length; i++) {
+            for (String product : outlines.get(i).products()) {
+                result.putIfAbsent(product, files.get(i));
+            }
+        }
+        return result;
+    }
+
     private void join() {
         Map<String, Integer> declared = new HashMap<>();
         for (int i = 0; i < group.length; i++) {

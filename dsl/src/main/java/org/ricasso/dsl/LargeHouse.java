@@ -53,6 +53,8 @@ public final class LargeHouse {
     private final Consumer<CheckedProduct> products;
     private final boolean pages;
     private List<ParseResult> common;
+    /** Products of the texts that are checked in batches, with their text: common things may name them. */
+    private Map<String, SourceFile> elsewhere = Map.of();
     /** What the common texts declare. */
     private VocabularyLoader.Loaded vocabulary;
     private int checked;
@@ -93,6 +95,7 @@ public final class LargeHouse {
             places.put(inOrder.get(i), i);
         }
         Batches batches = new Batches(inOrder, productKind);
+        elsewhere = batches.products();
         common = parsed(batches.common());
         // what cannot be read may be what any product lacks; words of the works may be missing for any of them
         if (common.stream().anyMatch(result -> !result.diagnostics().isEmpty() || !result.tree().file().shipped()
@@ -190,7 +193,7 @@ public final class LargeHouse {
         Findings findings = new Findings(damage);
         parsed.forEach(result -> findings.addSyntax(result.diagnostics()));
         List<SyntaxTree> trees = parsed.stream().map(ParseResult::tree).toList();
-        VocabularyLoader.Loaded loaded = VocabularyLoader.load(trees, texts.data(), calculations, findings);
+        VocabularyLoader.Loaded loaded = VocabularyLoader.load(trees, texts.data(), calculations, findings, elsewhere);
         RuleExamples.run(loaded.vocabulary(), findings);
         WordsLoader.load(trees, loaded, findings, Set.of());
         House house = House.load(loaded, damage, findings);

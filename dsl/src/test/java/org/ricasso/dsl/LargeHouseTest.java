@@ -41,8 +41,10 @@ class LargeHouseTest {
         return new Texts(files, whole.data());
     }
 
+    /** What is made for the knife that is copied fits its copies, too. */
     private static String solved(String text) {
-        return text.replaceAll("solve\\(hardness[^)]*\\)", "180 ± 5 °C");
+        return text.replaceAll("solve\\(hardness[^)]*\\)", "180 ± 5 °C")
+                .replaceAll("fits:( +)paring-90, customer-90", "fits:$1paring-90, customer-90, copy-1, copy-2, copy-3");
     }
 
     private static SourceFile file(String name, String text) {
@@ -102,6 +104,10 @@ class LargeHouseTest {
                 "is:         tempering-furnac")))).isNotNull();
         assertThat(same("a line of the works that cannot be read", with(house, TrialHouse.WORKS,
                 t -> t.replaceFirst("centre temper-3", "centre centre temper-3")))).isNotEmpty();
+        assertThat(same("a tool that does not fit", with(house, "copy-2.ricasso", t -> t.replace("B-1109", "B-4115"))))
+                .contains("B-4115 fits boning-150; this knife is copy-2", "set tool of step 30 to B-1109");
+        assertThat(same("a tool for a knife that is not there", with(house, "stock-and-tools.ricasso",
+                t -> t.replace("copy-3", "copy-33")))).contains("no knife is named copy-33", "write copy-3");
         assertThat(same("a brace that is lost", with(house, "copy-3.ricasso", t -> t.replaceFirst("\\{\\n", "\n")))).isNotEmpty();
     }
 

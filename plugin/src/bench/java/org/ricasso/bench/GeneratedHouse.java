@@ -63,12 +63,12 @@ final class GeneratedHouse {
     private static final String[][] SIZED = {{"stock", "strip-180"}, {"blade.length", "90 ± 0.8 mm"},
         {"blade.height", "20 ± 0.5 mm"}, {"blade.spine.heel", "1.60 ± 0.08 mm"}, {"blade.spine.middle", "1.45 ± 0.08 mm"},
         {"blade.spine.before-tip", "0.90 ± 0.08 mm"}, {"blade.edge.behind", "0.25 ± 0.05 mm"},
-        {"handle.length", "100 ± 0.5 mm"}, {"mass", "47 ± 3 g"}, {"balance", "-38 ± 4 mm"}, {"guard", "\"blister guard\""},
+        {"handle.length", "100 ± 0.5 mm"}, {"mass", "47 ± 3 g"}, {"balance", "-38 ± 4 mm"}, {"guard", "blister-guard-95"},
         {"route.30.tool", "B-1109"}, {"route.140.deflection", "12 ± 2 mm"}, {"route.140.over", "80 mm"},
-        {"route.150.program", "\"TG-1109 v5\""}, {"route.150.spine-to.heel", "1.63 ± 0.04 mm"},
+        {"route.150.program", "TG-1109-v5"}, {"route.150.spine-to.heel", "1.63 ± 0.04 mm"},
         {"route.150.spine-to.middle", "1.48 ± 0.04 mm"}, {"route.150.spine-to.before-tip", "0.93 ± 0.04 mm"},
         {"route.150.edge-to", "0.27 ± 0.03 mm"}, {"route.170.length-to", "90 ± 0.3 mm"},
-        {"route.170.height-to", "20.2 ± 0.3 mm"}, {"route.250.length-to", "100 ± 0.3 mm"}, {"route.350.carton", "\"blister 90\""}};
+        {"route.170.height-to", "20.2 ± 0.3 mm"}, {"route.250.length-to", "100 ± 0.3 mm"}, {"route.350.carton", "blister-90"}};
 
     /**
      * As many of the shorter strip-cut knives, from families: each hundred is a knife that is written out and a family with
@@ -104,7 +104,8 @@ final class GeneratedHouse {
         List<SourceFile> files = new ArrayList<>();
         try (Stream<Path> texts = Files.list(HOUSE)) {
             for (Path path : texts.filter(p -> p.toString().endsWith(".ricasso")).sorted().toList()) {
-                String text = Files.readString(path);
+                // the tools fit all of them
+                String text = Files.readString(path).replaceAll("(; )?fits: +[a-z0-9-]+(, [a-z0-9-]+)*", "");
                 if (!NOT_OF_THE_WORKS.matcher(text).find()) {
                     files.add(new SourceFile(path.getFileName().toString(), text, false));
                 }

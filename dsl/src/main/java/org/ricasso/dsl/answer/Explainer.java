@@ -18,7 +18,6 @@ import org.ricasso.dsl.house.Thing;
 import org.ricasso.dsl.source.Origin;
 import org.ricasso.dsl.source.Span;
 import org.ricasso.dsl.syntax.Declaration;
-import org.ricasso.dsl.syntax.Text;
 import org.ricasso.dsl.vocabulary.Operation;
 import org.ricasso.dsl.vocabulary.Rule;
 import org.ricasso.dsl.vocabulary.Vocabulary;
@@ -29,6 +28,7 @@ import org.ricasso.shared.quantity.QuantityFormat;
 
 /** Says what the texts say of a name: rule, operation, kind, property, table, calculation or thing. */
 public final class Explainer {
+    static final String FROM = "from";
     private final Vocabulary vocabulary;
 
     public Explainer(House house) {
@@ -92,7 +92,7 @@ public final class Explainer {
     private void head(List<String> lines, String what, String name, String title, Span span) {
         head(lines, what, name, title);
         Span replaced = vocabulary.replaced(what, name);
-        entry(lines, "from", at(span) + " (" + Origin.of(span) + (replaced == null ? "" : ", replaces " + at(replaced)
+        entry(lines, FROM, at(span) + " (" + Origin.of(span) + (replaced == null ? "" : ", replaces " + at(replaced)
                 + ", " + Origin.of(replaced)) + ")");
     }
 
@@ -135,38 +135,10 @@ public final class Explainer {
     }
 
     private void operation(Operation operation, List<String> lines) {
-        Declaration.OperationDeclaration text = vocabulary.operationText(operation.name());
         head(lines, "operation", operation.name(), operation.title(), operation.span());
-        entry(lines, "purpose", operation.purpose());
-        entry(lines, "runs at", operation.at().stream().map(Thing::title).collect(Collectors.joining(", ")));
-        entry(lines, "works", vocabulary.partTitle(operation.works()));
-        operation.takes().forEach(s -> entry(lines, "takes", entryType(s)));
-        operation.needs().forEach(n -> entry(lines, "needs", n.property().path() + ": "
-                + oneLine(n.condition().span()) + " (else " + n.complaint() + ")"));
-        for (Declaration.Effect effect : text.leaves()) {
-            if (effect instanceof Declaration.Effect.Let let) {
-                entry(lines, "let", let.name() + ": " + oneLine(let.value().span()));
-            } else if (effect instanceof Declaration.Effect.Leave leave) {
-                entry(lines, "leaves", leave.path().text() + ": " + oneLine(leave.value().span()));
-            }
-        }
-        entry(lines, "disturbs", paths(operation.disturbs()));
-        entry(lines, "measures", paths(operation.measures()));
-        operation.attributes().forEach((name, value) -> {
-            if (!(value instanceof Value.Words words && words.words().equals(List.of("no")))) {
-                entry(lines, name, Shows.show(value));
-            }
-        });
-        for (Text line : text.instruct()) {
-            entry(lines, "work", line.written());
-        }
-        List<String> rules = vocabulary.rules().stream().filter(r -> r.subjectName().equals(operation.name()))
-                .map(Rule::name).toList();
-        entry(lines, "rules", String.join(", ", rules));
-    }
-
-    private String paths(Set<Integer> slots) {
-        return slots.stream().map(s -> vocabulary.properties().get(s).path()).collect(Collectors.joining(", "));
+        // one column of names for all of it
+        String from = lines.remove(lines.size() - 1);
+        lines.addAll(new OperationLines(vocabulary, operation).lines(from.strip().substring(FROM.length()).strip()));
     }
 
     private void kind(String name, List<String> lines) {
@@ -177,7 +149,7 @@ public final class Explainer {
         entry(lines, "things", String.join(", ", vocabulary.thingNames(name)));
     }
 
-    private static String entryType(EntryType entry) {
+    static String entryType(EntryType entry) {
         StringBuilder text = new StringBuilder(entry.name()).append(": ").append(Type.describe(entry.type()));
         if (entry.within() != null) {
             text.append(", within ").append(QuantityFormat.show(entry.within()));
@@ -300,7 +272,7 @@ public final class Explainer {
         });
     }
 
-    private static String oneLine(Span span) {
+    static String oneLine(Span span) {
         return span.text().strip().replaceAll("\\s*\\R\\s*", " ");
     }
 }

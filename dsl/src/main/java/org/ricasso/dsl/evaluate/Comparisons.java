@@ -86,7 +86,7 @@ public final class Comparisons {
             return !shares ? Truth.NONE : x.words().size() == 1 && y.words().size() == 1 ? Truth.ALL : Truth.SOME;
         }
         if (left instanceof Value.Ref x && right instanceof Value.Ref y) {
-            return Truth.of(x.thing() == y.thing());
+            return Truth.of(x.thing().isSame(y.thing()));
         }
         return Truth.of(left.equals(right));
     }

@@ -152,7 +152,7 @@ final class Members {
             String rest = path.substring(dot + 1);
             java.util.Set<String> paths = root.equals("centre") ? checker.reads.centre
                     : root.equals(checker.lexicon.productKind()) || root.isEmpty()
-                            && checker.scope.self().equals(checker.lexicon.productKind()) ? checker.reads.product
+                            && java.util.Objects.equals(checker.scope.self(), checker.lexicon.productKind()) ? checker.reads.product
                     : root.isEmpty() ? checker.reads.self : null;
             if (paths != null) {
                 // the whole path is what is read, not each step on the way

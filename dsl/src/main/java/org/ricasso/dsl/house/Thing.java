@@ -144,6 +144,11 @@ public final class Thing {
      */
     public record Place(Span value, Span inheritedAt) {}
 
+    /** Whether both are the same declared thing, be it with another entry in one of them. */
+    public boolean isSame(Thing other) {
+        return this == other || name.equals(other.name) && kind.equals(other.kind);
+    }
+
     @Override
     public String toString() {
         return kind + " " + name;

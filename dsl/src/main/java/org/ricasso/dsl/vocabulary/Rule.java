@@ -25,20 +25,22 @@ import org.ricasso.dsl.syntax.Declaration;
  * @param source where it comes from
  * @param forms for {@link Subject#OPERATION} and {@link Subject#STEP} its form for each operation it applies to
  * @param measured for {@link Subject#MEASUREMENT} its form for each type of limit it applies to
+ * @param used for {@link Subject#SETTING} its form for each setting it applies to, by operation and index
  * @param general its form for the product, for a kind, and for its examples
  * @param examples its examples
  * @param syntax how it is written
  */
 public record Rule(String name, String title, Subject subject, String subjectName, Level level, String because,
-        String source, Map<Operation, Form> forms, Map<Type, Form> measured, Form general, List<Example> examples,
-        Declaration.RuleDeclaration syntax) {
+        String source, Map<Operation, Form> forms, Map<Type, Form> measured,
+        Map<Operation, Map<Integer, Form>> used, Form general, List<Example> examples, Declaration.RuleDeclaration syntax) {
     public Rule {
         examples = List.copyOf(examples);
         measured = Map.copyOf(measured);
+        used = Collections.unmodifiableMap(new IdentityHashMap<>(used));
         forms = Collections.unmodifiableMap(new IdentityHashMap<>(forms));
     }
 
-    public enum Subject { OPERATION, STEP, MEASUREMENT, PRODUCT, KIND }
+    public enum Subject { OPERATION, STEP, SETTING, MEASUREMENT, PRODUCT, KIND }
 
     /** How grave a breach is. Safety is judged on the reach. */
     public enum Level {

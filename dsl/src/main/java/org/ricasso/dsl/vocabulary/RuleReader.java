@@ -30,12 +30,14 @@ final class RuleReader {
     private static final List<String> ENTRIES =
             List.of("for", "when", "require", "say", "mark", "because", "source", "level");
     private final Vocabulary vocabulary;
+    private final RuleScopes scopes;
     private final Findings findings;
-    /** Of all properties and settings, so made once, when the first rule for measurements is read. */
-    private Type propertyNames;
+    /** The vocabulary as examples see it. */
+    private Vocabulary examples;
 
     RuleReader(Vocabulary vocabulary, Findings findings) {
         this.vocabulary = vocabulary;
+        this.scopes = new RuleScopes(vocabulary);
         this.findings = findings;
     }
 
@@ -63,35 +65,39 @@ final class RuleReader {
         Map<Operation, Rule.Form> forms = new IdentityHashMap<>();
         if (subject == Rule.Subject.OPERATION) {
             Operation operation = vocabulary.operation(subjectName);
-            forms.put(operation, form(declaration, entries, inOperation(operation), operation, findings).form());
+            forms.put(operation, form(declaration, entries, scopes.inOperation(operation), operation, findings).form());
         } else if (subject == Rule.Subject.STEP) {
             for (Operation operation : vocabulary.operations()) {
                 // an operation whose setting of the name has another type says so, and is none of the rule's
                 Findings own = new Findings();
-                Applied applied = form(declaration, entries, atStep(operation), operation, own);
+                Applied applied = form(declaration, entries, scopes.atStep(operation), operation, own);
                 if (applied.applies() && own.isEmpty()) {
                     forms.put(operation, applied.form());
                 }
             }
         }
         Map<Type, Rule.Form> measured = subject == Rule.Subject.MEASUREMENT ? measured(declaration, entries) : Map.of();
-        if (subject == Rule.Subject.MEASUREMENT && measured.isEmpty()) {
+        Map<Operation, Map<Integer, Rule.Form>> used = new IdentityHashMap<>();
+        Map<Type, Rule.Form> kinds = subject == Rule.Subject.SETTING ? used(declaration, entries, used) : Map.of();
+        if (subject == Rule.Subject.MEASUREMENT && measured.isEmpty() || subject == Rule.Subject.SETTING && kinds.isEmpty()) {
             return;
         }
         Scope scope = switch (subject) {
-            case OPERATION -> inOperation(vocabulary.operation(subjectName));
-            case STEP -> anyStep();
-            case MEASUREMENT -> ofMeasurement(measured.keySet().iterator().next());
-            default -> ofThing(subjectName);
+            case OPERATION -> scopes.inOperation(vocabulary.operation(subjectName));
+            case STEP -> scopes.anyStep();
+            case MEASUREMENT -> scopes.ofMeasurement(measured.keySet().iterator().next());
+            case SETTING -> scopes.anySetting((Type.ThingOf) kinds.keySet().iterator().next());
+            default -> scopes.ofThing(subjectName);
         };
         Rule.Form general = subject == Rule.Subject.OPERATION ? forms.values().iterator().next()
                 : subject == Rule.Subject.MEASUREMENT ? measured.values().iterator().next()
+                : subject == Rule.Subject.SETTING ? kinds.values().iterator().next()
                 : form(declaration, entries, scope, null, findings).form();
         String name = declaration.head().name().text();
         String title = declaration.head().title() == null ? name : declaration.head().title().written();
         vocabulary.rules.put(name, new Rule(name, title, subject, subjectName, level(entries.get("level")),
-                text(entries.get("because")), text(entries.get("source")), forms, measured, general,
-                examples(declaration, scope, measured), declaration));
+                text(entries.get("because")), text(entries.get("source")), forms, measured, used, general,
+                examples(declaration, scope, subject == Rule.Subject.SETTING ? kinds : measured), declaration));
     }
 
     /** The forms of a rule for measurements: one for each type of limit of which all that it says can be said. */
@@ -105,7 +111,7 @@ final class RuleReader {
         Findings least = null;
         for (Type type : Reading.limits(vocabulary)) {
             Findings own = new Findings();
-            Rule.Form form = form(declaration, entries, ofMeasurement(type), null, own).form();
+            Rule.Form form = form(declaration, entries, scopes.ofMeasurement(type), null, own).form();
             if (own.isEmpty()) {
                 forms.put(type, form);
             } else if (least == null || own.count() < least.count()) {
@@ -116,6 +122,47 @@ final class RuleReader {
             findings.addAll(least.all());
         }
         return forms;
+    }
+
+    /**
+     * The forms of a rule for settings.
+     *
+     * @param used is filled: a form for each setting of which all that the rule says can be said
+     * @return a form for each kind of things in such settings, for examples; empty after a finding
+     */
+    private Map<Type, Rule.Form> used(Declaration.RuleDeclaration declaration, Map<String, Declaration.ValueEntry> entries,
+            Map<Operation, Map<Integer, Rule.Form>> used) {
+        Map<Type, Rule.Form> kinds = new LinkedHashMap<>();
+        Findings least = new Findings();
+        for (Type.ThingOf kind : Used.kinds(vocabulary.operations())) {
+            Findings own = new Findings();
+            Rule.Form form = form(declaration, entries, scopes.anySetting(kind), null, own).form();
+            if (own.isEmpty()) {
+                kinds.put(kind, form);
+            } else if (least.isEmpty() || own.count() < least.count()) {
+                least = own;
+            }
+        }
+        if (kinds.isEmpty() && least.isEmpty()) {
+            findings.error("unknown-name", entries.get("for").value().span(), "no operation takes a setting that names a thing");
+        } else if (kinds.isEmpty()) {
+            findings.addAll(least.all());
+        }
+        for (Operation operation : vocabulary.operations()) {
+            Map<Integer, Rule.Form> forms = new LinkedHashMap<>();
+            for (int i = 0; i < operation.takes().size(); i++) {
+                Type.ThingOf kind = Used.kind(operation.takes().get(i));
+                Applied applied = !kinds.containsKey(kind) ? null
+                        : form(declaration, entries, scopes.atStep(operation, Used.names(kind)), operation, new Findings());
+                if (applied != null && applied.applies()) {
+                    forms.put(i, applied.form());
+                }
+            }
+            if (!forms.isEmpty()) {
+                used.put(operation, forms);
+            }
+        }
+        return kinds;
     }
 
     /** The type of limit that an example is for: the first that can be what the example writes. */
@@ -135,7 +182,8 @@ final class RuleReader {
         return measured.keySet().iterator().next();
     }
 
-    private List<Rule.Example> examples(Declaration.RuleDeclaration declaration, Scope general, Map<Type, Rule.Form> measured) {
+    /** @param several the forms of a rule that has one for each of several types of what it speaks of */
+    private List<Rule.Example> examples(Declaration.RuleDeclaration declaration, Scope general, Map<Type, Rule.Form> several) {
         List<Rule.Example> result = new ArrayList<>();
         for (Declaration.Example example : declaration.examples()) {
             String outcome = example.outcome().text();
@@ -143,22 +191,43 @@ final class RuleReader {
                 findings.error("unknown-word", example.outcome().span(), "an example passes or fails");
                 continue;
             }
-            Type limit = measured.isEmpty() ? null : limit(example, measured);
-            Scope scope = limit == null ? general : ofMeasurement(limit);
-            Map<String, Value> bound = new HashMap<>();
-            for (Declaration.Binding binding : example.bindings()) {
-                Type written = new Checker(vocabulary, scope, findings).check(expression(binding.path()), null).node().type();
-                // a clock is bound by the time that it shows
-                Type type = written == Type.Plain.CLOCK ? new Type.Measured(Measure.DURATION, vocabulary.nameOf(Measure.DURATION)) : written;
-                Value read = new EntryReader(vocabulary, findings, null).read(binding.value(),
-                        EntryType.plain(binding.path().text(), type, null, binding.span()));
-                if (bound.putIfAbsent(binding.path().text(), read) != null) {
-                    findings.error("declared-twice", binding.span(), binding.path().text() + " is bound twice");
-                }
-            }
-            result.add(new Rule.Example(outcome.equals("passes"), bound, limit == null ? null : measured.get(limit), example.outcome().span()));
+            Type kind = several.isEmpty() ? null : several.keySet().iterator().next() instanceof Type.ThingOf
+                    ? kind(example, several) : limit(example, several);
+            Scope scope = kind == null ? general : kind instanceof Type.ThingOf of ? scopes.anySetting(of) : scopes.ofMeasurement(kind);
+            result.add(new Rule.Example(outcome.equals("passes"), bound(example, scope, findings),
+                    kind == null ? null : several.get(kind), example.outcome().span()));
         }
         return result;
+    }
+
+    /** The kind of thing that an example of a rule for settings is for: the first that can be what the example writes. */
+    private Type kind(Declaration.Example example, Map<Type, Rule.Form> kinds) {
+        for (Type kind : kinds.keySet()) {
+            Findings own = new Findings();
+            bound(example, scopes.anySetting((Type.ThingOf) kind), own);
+            if (own.isEmpty()) {
+                return kind;
+            }
+        }
+        return kinds.keySet().iterator().next();
+    }
+
+    private Map<String, Value> bound(Declaration.Example example, Scope scope, Findings into) {
+        if (examples == null) {
+            examples = vocabulary.forExamples(example.outcome().span());
+        }
+        Map<String, Value> bound = new HashMap<>();
+        for (Declaration.Binding binding : example.bindings()) {
+            Type written = new Checker(examples, scope, into).check(expression(binding.path()), null).node().type();
+            // a clock is bound by the time that it shows
+            Type type = written == Type.Plain.CLOCK ? new Type.Measured(Measure.DURATION, vocabulary.nameOf(Measure.DURATION)) : written;
+            Value read = new EntryReader(examples, into, null).read(binding.value(),
+                    EntryType.plain(binding.path().text(), type, null, binding.span()));
+            if (bound.putIfAbsent(binding.path().text(), read) != null) {
+                into.error("declared-twice", binding.span(), binding.path().text() + " is bound twice");
+            }
+        }
+        return bound;
     }
 
     /** The path as the expression that reads it. */
@@ -171,8 +240,8 @@ final class RuleReader {
     }
 
     private Rule.Subject subject(String name, Declaration.ValueEntry entry) {
-        if (name.equals("step")) {
-            return Rule.Subject.STEP;
+        if (name.equals("step") || name.equals(Used.SETTING)) {
+            return name.equals("step") ? Rule.Subject.STEP : Rule.Subject.SETTING;
         }
         if (vocabulary.operation(name) != null) {
             return Rule.Subject.OPERATION;
@@ -183,7 +252,7 @@ final class RuleReader {
         }
         Set<String> known = new TreeSet<>(vocabulary.kindNames());
         vocabulary.operations().forEach(o -> known.add(o.name()));
-        known.add("step");
+        known.addAll(List.of("step", Used.SETTING));
         findings.unknownName(entry.value().span(), "operation or kind", name, known);
         return null;
     }
@@ -203,51 +272,6 @@ final class RuleReader {
 
     private static String text(Declaration.ValueEntry entry) {
         return entry == null ? "" : UnitReader.text(entry.value());
-    }
-
-    private Set<String> roots(String... more) {
-        Set<String> roots = new TreeSet<>(Set.of(more));
-        if (vocabulary.productKind() != null) {
-            roots.add(vocabulary.productKind());
-        }
-        if (vocabulary.kinds.containsKey("centre") && roots.contains("operation")) {
-            roots.add("centre");
-        }
-        return roots;
-    }
-
-    private Scope inOperation(Operation operation) {
-        return new Scope(operation.takes(), new ArrayList<>(), operation.works(), true, null,
-                roots("operation", "before", "after"), operation.attributes(), true, false);
-    }
-
-    private Scope atStep(Operation operation) {
-        return new Scope(operation.takes(), new ArrayList<>(), null, false, null,
-                roots("operation", "before", "after", "step"), operation.attributes(), true, false);
-    }
-
-    private Scope anyStep() {
-        return new Scope(List.of(), new ArrayList<>(), null, false, null, roots("operation", "before", "after", "step"),
-                null, true, true);
-    }
-
-    private Scope ofThing(String kind) {
-        boolean product = kind.equals(vocabulary.productKind());
-        return new Scope(List.of(), new ArrayList<>(), null, false, kind, product ? roots("after") : roots(), Map.of(),
-                true, false);
-    }
-
-    /** At a measuring block: its entries by name, what it reads and against what. */
-    private Type propertyNames() {
-        if (propertyNames == null) {
-            propertyNames = Reading.propertyNames(vocabulary);
-        }
-        return propertyNames;
-    }
-
-    private Scope ofMeasurement(Type limit) {
-        return new Scope(List.of(), new ArrayList<>(), null, false, Reading.MEASUREMENT, roots(), Map.of(), true, false,
-                Reading.names(vocabulary, limit, propertyNames()));
     }
 
     private record Applied(Rule.Form form, boolean applies) {}

@@ -8,7 +8,9 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.ricasso.dsl.evaluate.Arithmetic;
 import org.ricasso.dsl.evaluate.Axis;
 import org.ricasso.dsl.evaluate.EntryType;
@@ -50,14 +52,26 @@ public final class Vocabulary implements Lexicon {
     private final Map<Operation, List<Rule.Judged>> rulesByOperation = new IdentityHashMap<>();
     /** By the very type of each property and setting: words of one type may be many, and asked for is it at every measurement. */
     private final Map<Type, Measuring> measuring = new IdentityHashMap<>();
+    private final Map<Operation, List<Rule>> settingRules = new IdentityHashMap<>();
     final List<Property> properties = new ArrayList<>();
     private final Map<String, Property> byPath = new HashMap<>();
     final Map<String, String> parts = new LinkedHashMap<>();
     final Map<String, Type> settings = new TreeMap<>();
     private final Map<String, Span> replaced = new HashMap<>();
     String productKind;
+    /** Products that are declared in texts which are not read here: of these nothing is known but the name. */
+    final TreeMap<String, Thing> elsewhere = new TreeMap<>();
+    /** In rules' examples, which are no houses, any name is a product's; the place of such a one, else null. */
+    private Span anyProduct;
 
     Vocabulary() {}
+
+    /** The same for the examples of rules. */
+    Vocabulary forExamples(Span place) {
+        Vocabulary examples = new Vocabulary(this);
+        examples.anyProduct = place;
+        return examples;
+    }
 
     /** The same with other products: all else is shared, and none of it is changed by that. */
     Vocabulary(Vocabulary common) {
@@ -78,12 +92,14 @@ public final class Vocabulary implements Lexicon {
         rules.putAll(common.rules);
         rulesByOperation.putAll(common.rulesByOperation);
         measuring.putAll(common.measuring);
+        settingRules.putAll(common.settingRules);
         properties.addAll(common.properties);
         byPath.putAll(common.byPath);
         parts.putAll(common.parts);
         settings.putAll(common.settings);
         replaced.putAll(common.replaced);
         productKind = common.productKind;
+        elsewhere.putAll(common.elsewhere);
         things.remove(productKind);
     }
 
@@ -123,13 +139,23 @@ public final class Vocabulary implements Lexicon {
     @Override
     public Thing thing(String kind, String name) {
         TreeMap<String, Thing> ofKind = things.get(kind);
-        return ofKind == null ? null : ofKind.get(name);
+        Thing thing = ofKind == null ? null : ofKind.get(name);
+        if (thing != null || !kind.equals(productKind)) {
+            return thing;
+        }
+        return anyProduct == null ? elsewhere.get(name) : new Thing(kind, name, name, anyProduct);
     }
 
     @Override
     public Collection<String> thingNames(String kind) {
         TreeMap<String, Thing> ofKind = things.get(kind);
-        return ofKind == null ? List.of() : ofKind.keySet();
+        Collection<String> names = ofKind == null ? List.of() : ofKind.keySet();
+        if (elsewhere.isEmpty() || !kind.equals(productKind)) {
+            return names;
+        }
+        Set<String> all = new TreeSet<>(names);
+        all.addAll(elsewhere.keySet());
+        return all;
     }
 
     /** All things of a kind in the order of their names. */
@@ -251,6 +277,7 @@ public final class Vocabulary implements Lexicon {
         for (Operation operation : operations.values()) {
             rulesByOperation.put(operation, rules.values().stream().filter(r -> r.forms().containsKey(operation))
                     .map(r -> new Rule.Judged(r, r.forms().get(operation))).toList());
+            settingRules.put(operation, rules.values().stream().filter(r -> r.used().containsKey(operation)).toList());
         }
         List<Rule> ofMeasurement = rulesFor(Rule.Subject.MEASUREMENT);
         properties().forEach(property ->
@@ -267,6 +294,11 @@ public final class Vocabulary implements Lexicon {
     /** How the limit of a property or setting is judged, by its type as the vocabulary has it. */
     public Measuring measuring(Type measured) {
         return measuring.get(measured);
+    }
+
+    /** The rules judged at settings of every step of an operation, by name. */
+    public List<Rule> settingRulesAt(Operation operation) {
+        return settingRules.getOrDefault(operation, List.of());
     }
 
     /** The rules for the product or for a kind, by name. */

@@ -42,6 +42,7 @@ public final class VocabularyLoader {
     private final List<Family> families = new ArrayList<>();
     private final Set<String> finals = new TreeSet<>();
     private Map<String, Declaration.RouteDeclaration> routes = Map.of();
+    private Map<String, SourceFile> elsewhere = Map.of();
 
     private VocabularyLoader(Vocabulary vocabulary, Findings findings) {
         this.vocabulary = vocabulary;
@@ -61,7 +62,14 @@ public final class VocabularyLoader {
 
     public static Loaded load(List<SyntaxTree> trees, Map<String, SourceFile> data, List<Calculation> calculations,
             Findings findings) {
+        return load(trees, data, calculations, findings, Map.of());
+    }
+
+    /** @param elsewhere names of products that are declared in other texts, with their text: things may name them */
+    public static Loaded load(List<SyntaxTree> trees, Map<String, SourceFile> data, List<Calculation> calculations,
+            Findings findings, Map<String, SourceFile> elsewhere) {
         VocabularyLoader loader = new VocabularyLoader(new Vocabulary(), findings);
+        loader.elsewhere = elsewhere;
         loader.load(trees, data, calculations);
         return new Loaded(loader.vocabulary, List.copyOf(loader.things), List.copyOf(loader.families), loader.routes);
     }
@@ -94,6 +102,8 @@ public final class VocabularyLoader {
         WorkpieceReader workpiece = new WorkpieceReader(vocabulary, findings);
         if (!pieces.isEmpty()) {
             workpiece.product(pieces.get(0));
+            elsewhere.forEach((name, file) -> vocabulary.elsewhere.put(name,
+                    new Thing(vocabulary.productKind, name, name, new Span(file, 0, 0))));
         }
         things(withFamilies(of(all, Declaration.ThingDeclaration.class)));
         routes = named(of(all, Declaration.RouteDeclaration.class), "route");

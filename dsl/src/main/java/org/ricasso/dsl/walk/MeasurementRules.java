@@ -108,7 +108,7 @@ final class MeasurementRules {
         }
     }
 
-    private static Judgement worse(Judgement one, Judgement other) {
+    static Judgement worse(Judgement one, Judgement other) {
         return one == null || other != null && weight(other.verdict()) > weight(one.verdict()) ? other : one;
     }
 
@@ -121,7 +121,7 @@ final class MeasurementRules {
     }
 
     /** A step may have many blocks, so no margin of one of them stands for the step. */
-    private static Judgement judgement(Rule rule, Verdict verdict, int number) {
+    static Judgement judgement(Rule rule, Verdict verdict, int number) {
         return switch (verdict.outcome()) {
             case NOT_A_SUBJECT -> null;
             case HOLDS -> new Judgement(rule.name(), rule.title(), number, Judgement.Verdict.HOLDS, "", List.of());

@@ -3,6 +3,7 @@ package org.ricasso.dsl.walk;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.ricasso.dsl.diagnostics.Mark;
 import org.ricasso.dsl.diagnostics.Severity;
@@ -107,6 +108,9 @@ final class RuleCheck {
                 attempts.add(attempt);
             }
         }
+        if (attempts.isEmpty() && verdict.truth() != Truth.UNKNOWN) {
+            attempts.addAll(OtherThings.attempts(walk, rule, form, frame, index));
+        }
         return new Finding(rule.name(), rule.level().severity(), primary, text, others, List.of(rule.because()),
                 rule.source().isEmpty() ? List.of() : List.of(rule.source()), attempts).about(form.reads().properties, rule.level() == Rule.Level.SAFETY);
     }
@@ -149,6 +153,8 @@ final class RuleCheck {
             Thing.Place place = walk.product.places().get(path);
             if (place != null) {
                 add(others, new Mark(place.value(), Characteristics.name(path) + " is asked for here"), primary);
+            } else {
+                ofNamed(path).ifPresent(m -> add(others, m, primary));
             }
         }
         if (step != null) {
@@ -166,6 +172,18 @@ final class RuleCheck {
                 }
             }
         }
+    }
+
+    /** What a thing of the works says that the product names: the entry of the thing where the path goes through one. */
+    private Optional<Mark> ofNamed(String path) {
+        for (int dot = path.indexOf('.'); dot >= 0; dot = path.indexOf('.', dot + 1)) {
+            if (walk.product.at(path.substring(0, dot)) instanceof Value.Ref ref && !ref.thing().shipped()) {
+                String entry = path.substring(dot + 1);
+                Thing.Place place = ref.thing().places().get(entry);
+                return place == null ? Optional.empty() : Optional.of(new Mark(place.value(), entry + " of " + ref.thing().name()));
+            }
+        }
+        return Optional.empty();
     }
 
     private static void add(List<Mark> others, Mark mark, Span primary) {

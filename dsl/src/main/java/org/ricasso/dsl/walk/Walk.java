@@ -110,6 +110,7 @@ final class Walk {
         }
         last = state;
         rules.product();
+        new SettingRules(this).judge();
         new MeasurementRules(this).judge();
         return this;
     }

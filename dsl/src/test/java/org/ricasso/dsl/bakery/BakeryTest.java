@@ -49,6 +49,18 @@ class BakeryTest {
         assertThat(found.remedies()).extracting(Remedy::text).containsExactly("read it with glass");
     }
 
+    /** A rule for settings is for whatever thing a setting names that has what it reads, and offers others of the kind. */
+    @Test
+    void aTinOfAnotherLoafIsExchanged() {
+        Map<String, String> other = Map.of("tin:       long-tin", "tin:       round-tin");
+        Diagnostic found = one(other, "tin-fits");
+        assertThat(marked(found)).isEqualTo("round-tin");
+        assertThat(found.primary().text()).isEqualTo("round-tin is for rye-loaf, not for tin-loaf");
+        assertThat(found.others()).extracting(m -> m.text()).containsExactly("fits of round-tin", "this is tin-loaf");
+        assertThat(found.remedies()).extracting(Remedy::text).containsExactly("set tin of step 50 to long-tin");
+        assertThat(mended(other, found)).isEmpty();
+    }
+
     /** By hand: 3000 ± 10 g of water to 5000 ± 10 g of flour, each dosed to ± 5 g. */
     @Test
     void wetnessIsWaterToFlour() {
@@ -226,7 +238,7 @@ class BakeryTest {
     void theTextsAreExplained() {
         Ricasso bakery = Bakery.checked();
         assertThat(bakery.explain("bake").orElseThrow()).contains("operation bake \"Bake\"", "  runs at   Oven",
-                "  rules     crust-not-bitter", "  needs     loaf.stage: risen (else a loaf that has not risen stays a brick)");
+                "  rules     crust-not-bitter, tin-fits", "  needs     loaf.stage: risen (else a loaf that has not risen stays a brick)");
         assertThat(bakery.explain("crust-not-bitter").orElseThrow()).contains("  require   oven.most <= bread.flour.scorches",
                 "  because   burnt sugar and starch taste bitter", "  source    common practice",
                 "  passes    oven: 230 ± 5 °C; bread.flour.scorches: 260 °C");

@@ -114,7 +114,7 @@ class NeedsOfOperationsTest {
     }
 
     private static TrialHouse house(String faults) {
-        Texts whole = TrialHouse.single().texts();
+        Texts whole = TrialHouse.single().fitsAll().texts();
         List<SourceFile> files = new ArrayList<>(whole.files());
         files.addAll(ROUTES);
         files.add(new SourceFile("faults.ricasso", faults, false));

@@ -59,7 +59,7 @@ class SeveralMistakesTest {
                 // the walk: scales that come out too thick
                 .with(COOKS, "thickness-to:   7.60 ± 0.05 mm", "thickness-to:   7.90 ± 0.05 mm")
                 // the syntax
-                .with(COOKS, "            carton: \"box 205\"", "            carton \"box 205\"");
+                .with(COOKS, "            carton: box-205", "            carton box-205");
         List<Diagnostic> diagnostics = house.diagnostics();
         assertThat(diagnostics).allMatch(d -> d.severity() == Severity.ERROR);
         assertThat(diagnostics).extracting(d -> d.name() + " " + d.primary().span().text()).containsExactly(

@@ -164,7 +164,7 @@ class SolveTest {
     /** Solved in a {@code change} of a route that is taken over. */
     @Test
     void aChangeOfARouteTakenOverIsSolved() {
-        TrialHouse house = SolveCases.tempered(TrialHouse.whole(), "190 ± 5 °C").with(PARING, text -> text
+        TrialHouse house = SolveCases.tempered(TrialHouse.whole().fitsAll(), "190 ± 5 °C").with(PARING, text -> text
                 + "knife paring-80 \"Smaller\" like paring-90 {\n    number: \"AB-1108\"\n"
                 + "    route { change 110 temper { temperature: solve(hardness, within: 5 °C) } }\n}\n");
         assertThat(house.solve().text()).contains("\nparing-80 / 110 temper / temperature = 205 ± 5 °C for ").doesNotContain("paring-90");

@@ -11,8 +11,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.diagnostics.Diagnostic;
@@ -45,6 +47,8 @@ public final class TrialHouse {
     public static final String SIZES = "cooks.ricasso";
     public static final String PARING = "paring-90.ricasso";
     public static final String WORKS = "works.ricasso";
+    /** The name of a knife that is written out, or of a row that begins with one. */
+    private static final Pattern KNIFE = Pattern.compile("(?m)^knife ([a-z0-9-]+)|^ +\\| ([a-z]+-\\d+) +\\| \"");
     private static final Path FOLDER = Path.of("..", "specs", "src", "main", "ricasso");
     private static final List<Calculation> CALCULATIONS = Ricasso.calculations(TrialHouse.class.getClassLoader());
     private static final Texts WHOLE = Ricasso.withShipped(new Texts(works(), Map.of(), lock()));
@@ -66,9 +70,22 @@ public final class TrialHouse {
         return new TrialHouse(new Texts(WHOLE.files().stream().filter(f -> !isAnotherKnife(f)).toList(), WHOLE.data(), WHOLE.lock()));
     }
 
+    /** The house with tools that say of no knife that they fit it, for further knives that are like those of the house. */
+    public TrialHouse fitsAll() {
+        return new TrialHouse(new Texts(texts.files().stream().map(f -> f.shipped() ? f : new SourceFile(f.name(),
+                f.text().replaceAll("(; )?fits: +[a-z0-9-]+(, [a-z0-9-]+)*", ""), false)).toList(), texts.data(), texts.lock()));
+    }
+
     private static boolean isAnotherKnife(SourceFile file) {
-        boolean knives = file.text().lines().anyMatch(l -> l.startsWith("knife ") || l.startsWith("family "));
-        return !file.shipped() && knives && !file.name().equals(COOKS) && !file.name().equals(PARING);
+        return !file.shipped() && KNIFE.matcher(file.text()).find() && !file.name().equals(COOKS) && !file.name().equals(PARING);
+    }
+
+    /** Knives of the whole house that are left out here, with their text: tools may say that they fit them. */
+    private Map<String, SourceFile> elsewhere() {
+        Map<String, SourceFile> result = new TreeMap<>();
+        WHOLE.files().stream().filter(f -> isAnotherKnife(f) && texts.files().stream().noneMatch(own -> own.name().equals(f.name())))
+                .forEach(f -> KNIFE.matcher(f.text()).results().forEach(m -> result.put(m.group(1) != null ? m.group(1) : m.group(2), f)));
+        return result;
     }
 
     public static TrialHouse of(Texts texts) {
@@ -146,7 +163,8 @@ public final class TrialHouse {
 
     /** The facade itself on these texts. */
     public Ricasso ricasso() {
-        return Ricasso.check(texts, CALCULATIONS, Set.of());
+        // tools that fit knives which are left out here name what the facade cannot know
+        return Ricasso.check(elsewhere().isEmpty() ? texts : fitsAll().texts(), CALCULATIONS, Set.of());
     }
 
     /** A copy with edits applied as they stand, in all files that they speak of. */
@@ -179,7 +197,7 @@ public final class TrialHouse {
     private VocabularyLoader.Loaded load(List<ParseResult> parsed, Findings findings) {
         parsed.forEach(p -> findings.addSyntax(p.diagnostics()));
         VocabularyLoader.Loaded loaded = VocabularyLoader.load(parsed.stream().map(ParseResult::tree).toList(), texts.data(),
-                CALCULATIONS, findings);
+                CALCULATIONS, findings, elsewhere());
         RuleExamples.run(loaded.vocabulary(), findings);
         return loaded;
     }

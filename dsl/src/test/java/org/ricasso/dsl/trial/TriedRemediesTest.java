@@ -85,12 +85,12 @@ class TriedRemediesTest {
     /** What one lacks that leaves it out is written in its own route: the others have it. */
     @Test
     void whatOneLacksIsWrittenInItsOwnRoute() {
-        TrialHouse house = TrialHouse.whole().with(COOKS, text -> text + """
+        TrialHouse house = TrialHouse.whole().fitsAll().with(COOKS, text -> text + """
 
                 knife cooks-odd "Cook's knife, unwashed" like cooks-200 {
                     route {
                         omit 280 ultrasonic-wash
-                        change 290 laser-mark { file: "M-2120 rev C" }
+                        change 290 laser-mark { file: M-2120-C }
                     }
                 }
                 """);

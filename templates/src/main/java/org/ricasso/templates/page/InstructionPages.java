@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ricasso.dsl.evaluate.Shows;
 import org.ricasso.dsl.evaluate.Value;
 import org.ricasso.dsl.house.Thing;
@@ -45,7 +46,7 @@ final class InstructionPages {
                 neighbour(index - 1), neighbour(index + 1), values.time(step.setUp()),
                 step.run() == null ? List.of() : List.of(values.shown(step.run(), entries(step))),
                 cautions(step), typed(centre, KnownEntries.WEAR), typed(centre, KnownEntries.EMERGENCY),
-                typed(centre, KnownEntries.ASK), arrivals.of(step), arrivals.timeIn(step), settings(step), work(step),
+                typed(centre, KnownEntries.ASK), arrivals.of(step), arrivals.timeIn(step), ready(step), settings(step), work(step),
                 CheckPoints.of(product.product(), step, tongue), arrivals.timeOut(step), handOn(step, index, true),
                 handOn(step, index, false), more(step), centreFacts(centre),
                 step.brought().stream().map(brought -> Knowledge.of(brought, tongue)).toList());
@@ -104,6 +105,29 @@ final class InstructionPages {
                 .map(s -> new Fact(tongue.label(setting(step, s.name())),
                         values.shown(s.value(), setting(step, s.name()), s.byDefault())))
                 .toList();
+    }
+
+    /** Things that the settings name and the operation's own tooling on one list, what is used up on another. */
+    private List<Fact> ready(CheckedStep step) {
+        if (!step.attributes().containsKey(KnownEntries.TOOLING)) {
+            return List.of();
+        }
+        List<Shown.Line> tools = new ArrayList<>();
+        step.settings().forEach(s -> each(s.value()).stream().filter(Value.Ref.class::isInstance)
+                .forEach(v -> tools.addAll(values.shown(v, setting(step, s.name())).lines())));
+        tools.addAll(titles(step, KnownEntries.TOOLING));
+        return Stream.of(new Fact(tongue.say("instruction.tooling"), new Shown(tools, false, false)),
+                new Fact(tongue.say("instruction.consumables"), new Shown(titles(step, KnownEntries.CONSUMABLES), false, false)))
+                .filter(fact -> !fact.value().lines().isEmpty()).toList();
+    }
+
+    private List<Shown.Line> titles(CheckedStep step, String attribute) {
+        return each(attribute(step, attribute)).stream().filter(Value.Ref.class::isInstance)
+                .map(v -> new Shown.Line("", tongue.title(((Value.Ref) v).thing()), "", "")).toList();
+    }
+
+    private static Value attribute(CheckedStep step, String name) {
+        return step.attributes().getOrDefault(name, new Value.Absent(name));
     }
 
     private Where setting(CheckedStep step, String name) {
@@ -184,7 +208,7 @@ final class InstructionPages {
     private List<Fact> more(CheckedStep step) {
         Map<String, Value> rest = new LinkedHashMap<>(step.attributes());
         rest.keySet().removeAll(KnownEntries.FOR_THE_RULES);
-        rest.remove(KnownEntries.CAUTIONS);
+        rest.keySet().removeAll(Set.of(KnownEntries.CAUTIONS, KnownEntries.TOOLING, KnownEntries.CONSUMABLES));
         return facts(rest, entries(step));
     }
 

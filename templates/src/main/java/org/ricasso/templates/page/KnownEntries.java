@@ -20,6 +20,10 @@ final class KnownEntries {
     /** Of an operation: the dangers of the step. */
     static final String CAUTIONS = "cautions";
 
+    /** Of an operation: what has to be at hand besides what its settings name, and what it uses up. */
+    static final String TOOLING = "tooling";
+    static final String CONSUMABLES = "consumables";
+
     /** Of a caution: what hurts, when, what to do, and the codes of its signs in ISO 7010. */
     static final String THING = "thing";
     static final String MOMENT = "moment";
@@ -29,7 +33,7 @@ final class KnownEntries {
     /** Attributes of an operation that speak to the rules and not to a person at work. */
     static final Set<String> FOR_THE_RULES = Set.of("forges", "anneals", "hardens", "quenches", "chills", "tempers",
             "heats", "cuts", "bends", "abrades", "wets", "alkaline", "sharpens", "marks", "mounts", "tumbles", "welds",
-            "packs", "inspects", "hones", "carries", "neutralises", "clamps-tang", "lasers", "throws", "source");
+            "packs", "inspects", "hones", "carries", "neutralises", "clamps-tang", "lasers", "throws", "use", "twin", "source");
 
     /** Of a work centre: protective equipment, emergency facts, whom to ask; as the works typed them. */
     static final String WEAR = "wear";

@@ -22,6 +22,7 @@ import java.util.List;
  * @param ask whom to ask as the works typed it; none where it did not
  * @param arrival what the piece must be like on arrival
  * @param timeIn clocks that this step has to keep
+ * @param ready what has to be at hand: what settings name and what the operation asks for, then what is used up
  * @param settings what is set
  * @param work the work, line by line
  * @param checks what is measured
@@ -34,7 +35,8 @@ import java.util.List;
  */
 public record WorkInstruction(Identity identity, String number, String title, String purpose, String works,
         String centre, String centreTitle, List<StepLink> before, List<StepLink> after, String setUp, List<Shown> run,
-        List<Caution> cautions, List<String> wear, List<String> emergency, List<String> ask, List<Arrival> arrival, List<Clock> timeIn, List<Fact> settings,
+        List<Caution> cautions, List<String> wear, List<String> emergency, List<String> ask, List<Arrival> arrival, List<Clock> timeIn,
+        List<Fact> ready, List<Fact> settings,
         List<Work> work, List<Check> checks, List<Clock> timeOut, List<Fact> handOn, List<Fact> changes, List<Fact> more,
         List<Fact> centreFacts, List<Knowledge> brought) {
 

@@ -64,6 +64,20 @@ class DemonstrationInGermanTest {
         assertThat(borrowed).isEmpty();
     }
 
+    /** What is at hand stands before what is set: the die of the step, the operation's tooling, what is used up. */
+    @Test
+    void aStepSaysWhatToHaveReady() {
+        assertThat(section(pages.get("ab-2120/step-50.html"))).contains("Have ready", "Tooling", "Die D-2120", "Tongs", "Used up", "Die lubricant");
+        assertThat(section(pages.get("de/ab-2120/step-50.html"))).contains("Bereitlegen", "Arbeitsmittel", "Gesenk D-2120", "Zange",
+                "Verbrauchsmaterial", "Gesenkschmierstoff");
+    }
+
+    private static String section(String page) {
+        int from = page.indexOf("<section aria-labelledby=\"h-ready\">");
+        assertThat(from).isPositive().isLessThan(page.indexOf("<section aria-labelledby=\"h-set\">"));
+        return page.substring(from, page.indexOf("</section>", from));
+    }
+
     @Test
     void noEnglishIsLeftUnmarked() {
         Map<String, String> left = new TreeMap<>();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.ricasso.dsl.Ricasso;
 import org.ricasso.dsl.diagnostics.Diagnostic;
 import org.ricasso.dsl.diagnostics.Findings;
@@ -56,7 +57,8 @@ final class HouseOfFaults {
         common = files.stream().map(Parser::parse).toList();
         common.forEach(p -> findings.addSyntax(p.diagnostics()));
         loaded = VocabularyLoader.load(common.stream().map(ParseResult::tree).toList(), whole.data(),
-                Ricasso.calculations(HouseOfFaults.class.getClassLoader()), findings);
+                Ricasso.calculations(HouseOfFaults.class.getClassLoader()), findings, house.routes().keySet().stream()
+                        .collect(Collectors.toMap(Thing::name, knife -> knife.span().file())));
         House.load(loaded, Damage.of(common), findings);
         if (!findings.all().isEmpty()) {
             throw new AssertionError(findings.all());

@@ -27,7 +27,7 @@ class RealMistakesTest {
     private static final Pattern HEAD = Pattern.compile("^ *((change|add) )?\\d+ [a-z]|^[a-z]|\\{ *$");
 
     static Stream<RealMistake> mistakes() {
-        return Stream.of(SteelMistakes.all(), HeatMistakes.all()).flatMap(List::stream);
+        return Stream.of(SteelMistakes.all(), HeatMistakes.all(), ToolMistakes.all()).flatMap(List::stream);
     }
 
     @ParameterizedTest
