@@ -69,7 +69,7 @@ class DemonstrationInGermanTest {
     void aStepSaysWhatToHaveReady() {
         assertThat(section(pages.get("ab-2120/step-50.html"))).contains("Have ready", "Tooling", "Die D-2120", "Tongs", "Used up", "Die lubricant");
         assertThat(section(pages.get("de/ab-2120/step-50.html"))).contains("Bereitlegen", "Arbeitsmittel", "Gesenk D-2120", "Zange",
-                "Verbrauchsmaterial", "Gesenkschmierstoff");
+                "Verbrauch", "Gesenkschmierstoff");
     }
 
     private static String section(String page) {
