@@ -42,7 +42,7 @@ class NoTradeInTheLanguageTest {
             // the unit to write where `in`, an operator, was meant as one
             "inch",
             // components of records in Java
-            "file", "thing");
+            "file", "pieces", "thing");
 
     private static final Pattern NAME = Pattern.compile("[A-Za-z][A-Za-z0-9]*(?:-[A-Za-z0-9]+)*|[0-9]\\.[0-9]{4}");
     private static final Pattern DECLARED = Pattern.compile(

@@ -50,7 +50,7 @@ final class Stations {
     }
 
     private static boolean isWhole(List<Span> own, List<Grid.Row> rows) {
-        return own.size() == rows.size() && own.stream().allMatch(span -> span.file() == own.get(0).file());
+        return !own.isEmpty() && own.size() == rows.size() && own.stream().allMatch(span -> span.file() == own.get(0).file());
     }
 
     private static Span whole(List<Span> spans) {
