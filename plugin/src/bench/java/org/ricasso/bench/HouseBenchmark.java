@@ -45,7 +45,7 @@ public class HouseBenchmark {
     public int knives;
 
     /** The demonstration knife that is copied, the strip-cut one also with what it can do without left out. */
-    @Param({"paring-90.ricasso/24-steps", "paring-90.ricasso", "cooks-200.ricasso"})
+    @Param({"paring-90.ricasso/26-steps", "paring-90.ricasso", "cooks-200.ricasso"})
     public String copied;
 
     private Texts texts;
@@ -70,7 +70,7 @@ public class HouseBenchmark {
     /** Reads the house once and makes sure that it holds: a benchmark of faults would measure something else. */
     @Setup
     public void read() throws IOException {
-        texts = GeneratedHouse.of(copied.replaceFirst("/.*", ""), copied.endsWith("/24-steps"), knives);
+        texts = GeneratedHouse.of(copied.replaceFirst("/.*", ""), copied.endsWith("/26-steps"), knives);
         own = texts.files().stream().filter(f -> !f.shipped()).toList();
         calculations = Ricasso.calculations(getClass().getClassLoader());
         CheckedHouse checked = Ricasso.check(texts, calculations, Set.of()).checked();

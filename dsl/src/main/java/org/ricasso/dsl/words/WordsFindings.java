@@ -31,8 +31,11 @@ final class WordsFindings {
                 .and(new Mark(earlier, "first here"));
     }
 
-    /** No edit: whether the words are right again only a person can say. */
-    /** @param strange words for texts that are there no more */
+    /**
+     * No edit: whether the words are right again only a person can say.
+     *
+     * @param strange words for texts that are there no more
+     */
     static Diagnostic stale(Span signed, String digest, Printed declaration, List<Translation> strange, boolean error) {
         Diagnostic found = Diagnostic.warning("words-stale", new Mark(signed, "these words are for another text: the fingerprint of "
                 + declaration.key() + " is " + digest)).and(new Mark(declaration.place(), "its texts have changed"));
